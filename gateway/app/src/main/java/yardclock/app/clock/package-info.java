@@ -1,0 +1,2 @@
+/** The only place that asks the operating system for the time. */
+package yardclock.app.clock;

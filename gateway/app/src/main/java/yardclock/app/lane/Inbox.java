@@ -1,0 +1,35 @@
+package yardclock.app.lane;
+
+import java.util.List;
+import java.util.function.Consumer;
+import yardclock.core.engine.Input;
+import yardclock.core.engine.Outcome;
+
+/**
+ * Where adapters hand in inputs. Any thread may call it.
+ *
+ * <p>The inbox is bounded. {@link #offer} never waits long: when the inbox is full it returns false
+ * and nothing was taken, and the adapter must say so to whoever sent it.
+ */
+public interface Inbox {
+    /**
+     * Hands in inputs that belong together (one message's edges). They are committed in one batch
+     * and in this order.
+     *
+     * @param done called on the lane's thread after the commit, with one outcome an input; must be
+     *     quick. When the journal could not be written it gets {@link Receipt#lost}, and the inputs
+     *     were not applied.
+     */
+    boolean offer(List<? extends Input> inputs, Consumer<Receipt> done);
+
+    default boolean offer(Input input, Consumer<Receipt> done) {
+        return offer(List.of(input), done);
+    }
+
+    /** What became of an offer: outcomes after the commit, or a sentence why it is not kept. */
+    record Receipt(List<Outcome> outcomes, String lost) {
+        public boolean isKept() {
+            return lost == null;
+        }
+    }
+}

@@ -1,0 +1,86 @@
+package yardclock.core.board;
+
+import java.util.List;
+import yardclock.core.course.Text;
+
+/**
+ * One proctor's picture. It carries no running total, no cut-off and no earlier split until the
+ * course is done and the proctor gathers confirmations.
+ *
+ * @param candidate null while the proctor is free
+ */
+public record PostFrame(Head head, String device, String person, Candidate candidate) {
+
+    /**
+     * The candidate beside the proctor.
+     *
+     * @param phase released, at-station, walking, held, finished or done
+     * @param revision give it back as {@code basis} with a ruling
+     * @param canGiveStart whether the start signal can be asked for now
+     * @param signalPendingSinceMicros the start signal was asked for and has not come yet; or −1
+     * @param station null when the course is done
+     * @param splits empty until the course is done
+     */
+    public record Candidate(
+            int number,
+            String phase,
+            long revision,
+            boolean canGiveStart,
+            long signalPendingSinceMicros,
+            At station,
+            List<Warning> calls,
+            List<Split> splits,
+            String result,
+            boolean told) {}
+
+    /**
+     * The station they are at, or walk to.
+     *
+     * @param started whether its start was seen
+     * @param finishJudged whether the finish is the proctor's press
+     * @param finishArmed whether everything required before the finish was seen
+     */
+    public record At(
+            String id,
+            int index,
+            int of,
+            Text name,
+            Text task,
+            Text finishWords,
+            StationView.State state,
+            boolean started,
+            boolean finishJudged,
+            boolean finishArmed,
+            List<Point> checkpoints,
+            List<CriterionView> criteria) {}
+
+    /** A checkpoint: how often it was seen, how often it must be. */
+    public record Point(String id, Text name, int seen, int count, boolean byProctor) {}
+
+    /** A criterion as words to press. */
+    public record CriterionView(String id, String kind, Text words, int warnings, int faults) {}
+
+    /** A warning or fault given so far. */
+    public record Warning(String station, String criterion, boolean fault) {}
+
+    /**
+     * A split to rule on.
+     *
+     * @param state proposed, ambiguous, incomplete, confirmed, void or by-hand
+     * @param clean whether nothing speaks against confirming
+     * @param splitMicros −1 while incomplete
+     * @param lowerMicros the interval of the split
+     * @param handMicros the split by the proctor's own taps, or −1
+     * @param why how the finish was found, or what is missing
+     */
+    public record Split(
+            String station,
+            Text name,
+            String state,
+            boolean clean,
+            long splitMicros,
+            long lowerMicros,
+            long upperMicros,
+            long handMicros,
+            Text why) {}
+}

@@ -1,0 +1,44 @@
+package yardclock.core.course;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The frozen description of stations, triggers, criteria, rules and limits.
+ *
+ * <p>Immutable, and journalled whole, so that a journal explains itself years later. Its hash is
+ * taken over the bytes it was read from and travels with it in the journal.
+ */
+public record ExamPlan(
+        PlanName name,
+        TimingRules timing,
+        DayRules day,
+        List<Station> stations,
+        List<FieldUnit> fieldUnits) {
+    public ExamPlan {
+        stations = List.copyOf(stations);
+        fieldUnits = List.copyOf(fieldUnits);
+    }
+
+    public Optional<Station> station(String id) {
+        return stations.stream().filter(s -> s.id().equals(id)).findFirst();
+    }
+
+    public Optional<FieldUnit> fieldUnit(String id) {
+        return fieldUnits.stream().filter(u -> u.id().equals(id)).findFirst();
+    }
+
+    /** The station's place in the course from 0, or −1. */
+    public int indexOf(String stationId) {
+        for (int i = 0; i < stations.size(); i++) {
+            if (stations.get(i).id().equals(stationId)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    public Station last() {
+        return stations.get(stations.size() - 1);
+    }
+}

@@ -1,0 +1,34 @@
+package yardclock.core.course;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One task of the course.
+ *
+ * @param homeContacts contacts that must be in their state before the station can be called ready
+ */
+public record Station(
+        String id,
+        Text name,
+        Text task,
+        StationTiming timing,
+        Trigger start,
+        List<Checkpoint> checkpoints,
+        Trigger finish,
+        List<Criterion> criteria,
+        List<Contact> homeContacts) {
+    public Station {
+        checkpoints = List.copyOf(checkpoints);
+        criteria = List.copyOf(criteria);
+        homeContacts = List.copyOf(homeContacts);
+    }
+
+    public Optional<Checkpoint> checkpoint(String checkpointId) {
+        return checkpoints.stream().filter(c -> c.id().equals(checkpointId)).findFirst();
+    }
+
+    public Optional<Criterion> criterion(String criterionId) {
+        return criteria.stream().filter(c -> c.id().equals(criterionId)).findFirst();
+    }
+}

@@ -1,0 +1,200 @@
+package yardclock.core.engine;
+
+import java.util.List;
+import yardclock.core.course.ExamPlan;
+import yardclock.core.course.RosterLine;
+import yardclock.core.ruling.Act;
+import yardclock.core.ruling.Role;
+
+/**
+ * Everything that can reach the engine. Inputs are raw: what a unit or a person said, unjudged.
+ * They are journalled first and applied after; the journal's rows are exactly these records.
+ *
+ * <p>Ticks are microseconds since a unit's boot; names ending in {@code Micros} are microseconds of
+ * gateway time unless they say otherwise. Ids are strings, nothing is a fraction.
+ */
+public sealed interface Input {
+    InputKind kind();
+
+    /**
+     * The gateway started. Gateway time goes on unbroken over a restart on the same boot of the
+     * same machine; otherwise {@code continuous} is false and a new time line begins.
+     *
+     * @param wallMicros the wall clock at this entry's gateway time
+     * @param speed exam time per real time: 1 outside demonstrations
+     * @param monotonicMicros the machine's monotonic clock at this entry's gateway time
+     */
+    record Epoch(
+            String machineBoot,
+            String process,
+            long wallMicros,
+            long monotonicMicros,
+            int speed,
+            boolean continuous,
+            String rulesVersion)
+            implements Input {
+        @Override
+        public InputKind kind() {
+            return InputKind.EPOCH;
+        }
+    }
+
+    /** The exam plan was loaded and frozen for the day. */
+    record PlanFrozen(ExamPlan plan, String sha256) implements Input {
+        @Override
+        public InputKind kind() {
+            return InputKind.PLAN;
+        }
+    }
+
+    /** The roster was loaded, in its order. */
+    record RosterFrozen(List<RosterLine> lines, String sha256) implements Input {
+        public RosterFrozen {
+            lines = List.copyOf(lines);
+        }
+
+        @Override
+        public InputKind kind() {
+            return InputKind.ROSTER;
+        }
+    }
+
+    /** One raw change of a sensor. */
+    record Edge(String unit, String boot, long seq, int sensor, int state, long tick)
+            implements Input {
+        @Override
+        public InputKind kind() {
+            return InputKind.EDGE;
+        }
+    }
+
+    /**
+     * A field unit's sign of life.
+     *
+     * @param nextSeq the sequence number its next edge will have
+     * @param sensorStates the present state of sensors 1–8, in order; −1 where none is wired
+     */
+    record Health(
+            String unit,
+            String boot,
+            long tick,
+            long nextSeq,
+            int batteryMillivolts,
+            int rssiDbm,
+            int bufferFill,
+            long lowestFreeMemory,
+            String firmware,
+            int contract,
+            List<Integer> sensorStates)
+            implements Input {
+        public Health {
+            sensorStates = List.copyOf(sensorStates);
+        }
+
+        @Override
+        public InputKind kind() {
+            return InputKind.HEALTH;
+        }
+    }
+
+    /** The broker delivered a unit's last will. */
+    record UnitDown(String unit) implements Input {
+        @Override
+        public InputKind kind() {
+            return InputKind.UNIT_DOWN;
+        }
+    }
+
+    /** A unit answered a clock exchange. */
+    record ExchangeAnswered(
+            String unit,
+            String boot,
+            String id,
+            long gatewaySentMicros,
+            long unitReceivedTick,
+            long unitSentTick,
+            long gatewayReceivedMicros)
+            implements Input {
+        @Override
+        public InputKind kind() {
+            return InputKind.EXCHANGE;
+        }
+    }
+
+    /** A climate reading; absent quantities are null. */
+    record Climate(
+            String source,
+            int centiCelsius,
+            int centiPercent,
+            Integer globeCentiCelsius,
+            Integer windMillimetresPerSecond,
+            Integer solarWattsPerSquareMetre,
+            long tick)
+            implements Input {
+        @Override
+        public InputKind kind() {
+            return InputKind.CLIMATE;
+        }
+    }
+
+    /**
+     * A one-time code was made. Only its hash is kept.
+     *
+     * @param issuer the device that asked for it, or empty for the gateway's own first codes
+     */
+    record CodeIssued(String codeSha256, Role role, String issuer) implements Input {
+        @Override
+        public InputKind kind() {
+            return InputKind.CODE;
+        }
+    }
+
+    /** A device used a code and carries a token from now on. Only the hashes are kept. */
+    record Enrolled(
+            String device, String person, Role role, String codeSha256, String tokenSha256)
+            implements Input {
+        @Override
+        public InputKind kind() {
+            return InputKind.ENROLMENT;
+        }
+    }
+
+    /**
+     * A person's decision, or a tap.
+     *
+     * @param key the tablet's idempotency key; the same key again changes nothing and gives the
+     *     first answer
+     * @param deviceMicros the tablet's own clock at the press, or 0 when it has none
+     * @param receivedMicros gateway time when the request's last byte was in
+     * @param basis the revision of the attempt that was on the screen, or −1
+     */
+    record Ruling(
+            String key,
+            String device,
+            long deviceMicros,
+            long receivedMicros,
+            long basis,
+            Act act)
+            implements Input {
+        @Override
+        public InputKind kind() {
+            return InputKind.RULING;
+        }
+    }
+
+    /** A unit reports which settings are in force. */
+    record SettingsApplied(String unit, int version, String refused) implements Input {
+        @Override
+        public InputKind kind() {
+            return InputKind.SETTINGS_APPLIED;
+        }
+    }
+
+    /** The earliest deadline the engine had named has passed. */
+    record Deadline() implements Input {
+        @Override
+        public InputKind kind() {
+            return InputKind.DEADLINE;
+        }
+    }
+}

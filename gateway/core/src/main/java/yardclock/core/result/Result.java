@@ -1,0 +1,58 @@
+package yardclock.core.result;
+
+import java.util.List;
+
+/**
+ * Everything a result says about one candidate, as exported and as told.
+ *
+ * @param outcome a word of {@link OutcomeKind}, or empty while the attempt is open
+ * @param outcomeWords the outcome in a plain sentence
+ * @param officialMicros finish of the last station − start of the first − credited holds; −1 if none
+ * @param lowerMicros the official time's interval
+ * @param display the official time as the plan displays it
+ * @param decision within, over, undecided or empty
+ * @param rule the plan's rule that was applied, in words
+ */
+public record Result(
+        int number,
+        int group,
+        String outcome,
+        String outcomeWords,
+        long officialMicros,
+        long lowerMicros,
+        long upperMicros,
+        String display,
+        String decision,
+        String rule,
+        long creditedHoldMicros,
+        boolean told,
+        List<SplitLine> splits,
+        List<CallLine> calls) {
+    public Result {
+        splits = List.copyOf(splits);
+        calls = List.copyOf(calls);
+    }
+
+    /**
+     * One station's split as it stands.
+     *
+     * @param state proposed, incomplete, confirmed, void or by-hand
+     * @param startMicros gateway time, −1 while unknown
+     * @param automaticMicros the split as the sensors gave it before any ruling, −1 if they did not
+     */
+    public record SplitLine(
+            String station,
+            String state,
+            long startMicros,
+            long finishMicros,
+            long splitMicros,
+            long lowerMicros,
+            long upperMicros,
+            long automaticMicros,
+            long handMicros,
+            String why) {}
+
+    /** A warning or fault as called. */
+    public record CallLine(
+            String station, String criterion, boolean fault, long atMicros, String proctor) {}
+}

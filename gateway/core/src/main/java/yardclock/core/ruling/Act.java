@@ -1,0 +1,178 @@
+package yardclock.core.ruling;
+
+/**
+ * What a person can decide or tap. Each act is one record; its {@code kind} is its word in JSON.
+ *
+ * <p>{@code reason} is a code of the closed list in {@link Reason}; {@code words} is free text of at
+ * most 500 characters.
+ */
+public sealed interface Act {
+    ActKind kind();
+
+    /** Sends the next candidate to the course with a proctor's device beside them. */
+    record Release(int number, String proctorDevice) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.RELEASE;
+        }
+    }
+
+    /** The proctor asks for the start signal: horn or light at the first station. */
+    record GiveStart(int number) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.GIVE_START;
+        }
+    }
+
+    /**
+     * A hand mark.
+     *
+     * @param point {@code start}, {@code finish} or a checkpoint's id
+     */
+    record Tap(int number, String station, String point) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.TAP;
+        }
+    }
+
+    /** A warning or a fault on a criterion. */
+    record Call(int number, String station, String criterion, boolean fault, String words)
+            implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.CALL;
+        }
+    }
+
+    /** The split stands as shown. */
+    record Confirm(int number, String station) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.CONFIRM;
+        }
+    }
+
+    /** The split does not stand, and no time takes its place. */
+    record VoidSplit(int number, String station, Reason reason, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.VOID_SPLIT;
+        }
+    }
+
+    /**
+     * A time by hand takes the split's place.
+     *
+     * @param splitMicros the time read from a stop-watch; or 0 to let the proctor's own taps stand
+     */
+    record HandTime(int number, String station, long splitMicros, Reason reason, String words)
+            implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.HAND_TIME;
+        }
+    }
+
+    /** Stops the clock-relevant time of one candidate until resumed; credited. */
+    record HoldCandidate(int number, Reason reason, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.HOLD_CANDIDATE;
+        }
+    }
+
+    record ResumeCandidate(int number) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.RESUME_CANDIDATE;
+        }
+    }
+
+    /** No new releases until resumed. */
+    record HoldCourse(Reason reason, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.HOLD_COURSE;
+        }
+    }
+
+    record ResumeCourse() implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.RESUME_COURSE;
+        }
+    }
+
+    /** Everyone stops where they are. Only the safety officer restarts. */
+    record StopAll(String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.STOP_ALL;
+        }
+    }
+
+    record Restart() implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.RESTART;
+        }
+    }
+
+    /** The crew has put a station back in order. */
+    record StationReady(String station) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.STATION_READY;
+        }
+    }
+
+    /** The candidate gives up the attempt. */
+    record Withdraw(int number, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.WITHDRAW;
+        }
+    }
+
+    /** The candidate did not come. */
+    record NoShow(int number) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.NO_SHOW;
+        }
+    }
+
+    /** The result was told to the candidate. */
+    record Tell(int number) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.TELL;
+        }
+    }
+
+    /** Another proctor's device goes on with this candidate. */
+    record HandOver(int number, String proctorDevice) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.HAND_OVER;
+        }
+    }
+
+    /** Makes a field unit blink. */
+    record Identify(String unit, int seconds) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.IDENTIFY;
+        }
+    }
+
+    /** Words for the record, about a candidate or, with number 0, about the day. */
+    record Note(int number, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.NOTE;
+        }
+    }
+}

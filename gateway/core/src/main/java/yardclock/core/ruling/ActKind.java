@@ -1,0 +1,54 @@
+package yardclock.core.ruling;
+
+import java.util.EnumSet;
+import java.util.Locale;
+import java.util.Set;
+
+/** Every act, with its word in JSON and the roles that may do it. */
+public enum ActKind {
+    RELEASE(Act.Release.class, Role.COORDINATOR),
+    GIVE_START(Act.GiveStart.class, Role.PROCTOR),
+    TAP(Act.Tap.class, Role.PROCTOR),
+    CALL(Act.Call.class, Role.PROCTOR),
+    CONFIRM(Act.Confirm.class, Role.PROCTOR),
+    VOID_SPLIT(Act.VoidSplit.class, Role.PROCTOR),
+    HAND_TIME(Act.HandTime.class, Role.PROCTOR),
+    HOLD_CANDIDATE(Act.HoldCandidate.class, Role.PROCTOR, Role.COORDINATOR),
+    RESUME_CANDIDATE(Act.ResumeCandidate.class, Role.PROCTOR, Role.COORDINATOR),
+    HOLD_COURSE(Act.HoldCourse.class, Role.COORDINATOR, Role.SAFETY),
+    RESUME_COURSE(Act.ResumeCourse.class, Role.COORDINATOR),
+    STOP_ALL(Act.StopAll.class, Role.values()),
+    RESTART(Act.Restart.class, Role.SAFETY),
+    STATION_READY(Act.StationReady.class, Role.CREW, Role.COORDINATOR),
+    WITHDRAW(Act.Withdraw.class, Role.PROCTOR, Role.COORDINATOR),
+    NO_SHOW(Act.NoShow.class, Role.COORDINATOR),
+    TELL(Act.Tell.class, Role.PROCTOR, Role.COORDINATOR),
+    HAND_OVER(Act.HandOver.class, Role.COORDINATOR),
+    IDENTIFY(Act.Identify.class, Role.TECHNICIAN),
+    NOTE(Act.Note.class, Role.values());
+
+    private final Class<? extends Act> type;
+    private final Set<Role> roles;
+
+    ActKind(Class<? extends Act> type, Role... roles) {
+        this.type = type;
+        this.roles = EnumSet.noneOf(Role.class);
+        for (Role role : roles) {
+            this.roles.add(role);
+        }
+    }
+
+    /** The record that carries this act. */
+    public Class<? extends Act> type() {
+        return type;
+    }
+
+    public boolean allows(Role role) {
+        return roles.contains(role);
+    }
+
+    /** The word in JSON, as {@code give-start}. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

@@ -1,0 +1,60 @@
+package yardclock.core.ruling;
+
+import java.util.Locale;
+
+/**
+ * Why an act is not admitted. When several hold, the one written first here is given: who before
+ * what, what before when.
+ */
+public enum Refusal {
+    UNKNOWN_DEVICE("This device is not enrolled. Ask the coordinator for a code."),
+    NOT_YOUR_ROLE("This role may not do that."),
+    WORDS_TOO_LONG("At most 500 characters."),
+    NO_PLAN("No exam plan is loaded."),
+    UNKNOWN_NUMBER("No candidate has this number today."),
+    UNKNOWN_STATION("The plan has no such station."),
+    UNKNOWN_POINT("This station has no such start, checkpoint or finish."),
+    UNKNOWN_CRITERION("This station has no such criterion."),
+    UNKNOWN_UNIT("The plan has no such field unit."),
+    NOT_YOUR_CANDIDATE("Another proctor is with this candidate."),
+    STOPPED("The course is stopped. Only the safety officer restarts it."),
+    COURSE_HELD("New releases are on hold."),
+    NOT_NEXT("Another candidate is next."),
+    STATION_NOT_READY("The first station is not ready."),
+    PROCTOR_BUSY("This proctor is with another candidate."),
+    INTERVAL_NOT_OVER("The release interval is not over yet."),
+    NOT_RELEASED("This candidate has not been released."),
+    ALREADY_STARTED("This candidate's clock runs already."),
+    NOT_ON_COURSE("This candidate is not on the course."),
+    NO_SUCH_SPLIT("There is no such split to rule on."),
+    ALREADY_RULED("Someone has ruled on this already."),
+    OUT_OF_DATE("This has changed since it was on your screen. Look again."),
+    NO_HAND_MARKS("There are no taps to take; give the time in full."),
+    TIME_NOT_PLAUSIBLE("This time is not possible here."),
+    NOT_IN_USE("This station is not waiting to be made ready."),
+    NOT_HOME("A home contact is still open: something is not back in its place."),
+    ALREADY_HELD("This is on hold already."),
+    NOT_HELD("This is not on hold."),
+    NOT_STOPPED("The course is not stopped."),
+    NOT_DONE("There is no result to tell yet."),
+    ALREADY_TOLD("The result was told already."),
+    ALREADY_DONE("This attempt is over."),
+    ALREADY_ENROLLED("This code was used already. Ask the coordinator for another."),
+    UNKNOWN_CODE("This code is not known. Ask the coordinator for another.");
+
+    private final String words;
+
+    Refusal(String words) {
+        this.words = words;
+    }
+
+    /** The reason code in JSON, as {@code not-your-role}. */
+    public String code() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** One plain sentence for the person who was refused. */
+    public String words() {
+        return words;
+    }
+}

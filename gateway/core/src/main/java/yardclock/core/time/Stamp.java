@@ -1,0 +1,29 @@
+package yardclock.core.time;
+
+/**
+ * An instant in gateway time with the limits it is known within: the true instant lies between
+ * {@code lowerMicros} and {@code upperMicros}, both included, under the assumptions of the clock
+ * that made it. All three are microseconds of gateway time.
+ */
+public record Stamp(long micros, long lowerMicros, long upperMicros) implements Comparable<Stamp> {
+    public Stamp {
+        if (lowerMicros > micros || micros > upperMicros) {
+            throw new IllegalArgumentException(
+                    "stamp " + micros + " outside its limits " + lowerMicros + " … " + upperMicros);
+        }
+    }
+
+    /** Both limits moved outwards; used when a sensor's or a hand's own spread comes on top. */
+    public Stamp widened(long earlierMicros, long laterMicros) {
+        return new Stamp(micros, lowerMicros - earlierMicros, upperMicros + laterMicros);
+    }
+
+    public long widthMicros() {
+        return upperMicros - lowerMicros;
+    }
+
+    @Override
+    public int compareTo(Stamp other) {
+        return Long.compare(micros, other.micros);
+    }
+}
