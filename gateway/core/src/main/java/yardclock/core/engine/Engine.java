@@ -47,6 +47,11 @@ public final class Engine {
         return Optional.empty();
     }
 
+    /** The role a one-time code was made for, used or not; empty when nobody made such a code. */
+    public Optional<Role> codeRole(String codeSha256) {
+        return Optional.empty();
+    }
+
     /** An enrolled device. */
     public record Holder(String device, String person, Role role) {}
 
