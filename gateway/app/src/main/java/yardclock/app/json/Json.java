@@ -11,23 +11,26 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JavaType;
 import com.fasterxml.jackson.databind.JsonDeserializer;
 import com.fasterxml.jackson.databind.MapperFeature;
+import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.deser.BeanDeserializerModifier;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.jsontype.NamedType;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.ser.std.StdSerializer;
-import java.io.IOException;
-import java.util.Locale;
+
 import yardclock.core.ruling.Act;
 import yardclock.core.ruling.ActKind;
+
+import java.io.IOException;
+import java.util.Locale;
 
 /**
  * The one way records become JSON and back: property names as written in the record, enums as
  * lower-case words with hyphens, acts told apart by {@code "act"}, integers only.
  *
- * <p>Unknown fields are ignored, unknown enum words refused. The mapper is immutable and may be used
- * from any thread.
+ * <p>Unknown fields are ignored, unknown enum words refused. The mapper is immutable and may be
+ * used from any thread.
  */
 public final class Json {
     private static final JsonMapper MAPPER = build();
@@ -50,6 +53,8 @@ public final class Json {
                         .disable(DeserializationFeature.ACCEPT_FLOAT_AS_INT)
                         .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
                         .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+                        // A deadline says all it has to say by being there.
+                        .disable(SerializationFeature.FAIL_ON_EMPTY_BEANS)
                         .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
                         .build();
         for (ActKind kind : ActKind.values()) {

@@ -3,6 +3,7 @@ package yardclock.app.lane;
 import yardclock.core.engine.Entry;
 
 import java.util.List;
+import java.util.function.Consumer;
 
 /**
  * Where the lane keeps its entries before anything follows from them. Owned by the lane's thread.
@@ -13,6 +14,13 @@ import java.util.List;
 public interface Journal {
     /** Keeps the whole batch durably in one commit, or none of it. */
     Appended append(List<Entry> batch);
+
+    /**
+     * Hands out the entries from 1 up to and including {@code upTo} again, in order.
+     *
+     * @throws IllegalStateException when they can't be read any more
+     */
+    void replay(long upTo, Consumer<Entry> each);
 
     /**
      * What became of a batch.

@@ -1,8 +1,5 @@
 package yardclock.core.engine;
 
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalLong;
 import yardclock.core.board.BenchFrame;
 import yardclock.core.board.BoardFrame;
 import yardclock.core.board.ControlFrame;
@@ -12,6 +9,10 @@ import yardclock.core.board.PostFrame;
 import yardclock.core.fact.Effect;
 import yardclock.core.result.Result;
 import yardclock.core.ruling.Role;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
 
 /**
  * The exam day as one deterministic machine.
@@ -85,8 +86,8 @@ public final class Engine {
     }
 
     /**
-     * What a projection needs from outside the state: the time to show it for, and troubles only the
-     * adapters know of (disk full, broker gone).
+     * What a projection needs from outside the state: the time to show it for, and troubles only
+     * the adapters know of (disk full, broker gone).
      */
     public record View(long gatewayMicros, List<String> troubles) {
         public View {
