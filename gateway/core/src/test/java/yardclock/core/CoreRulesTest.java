@@ -29,9 +29,9 @@ import java.util.regex.Pattern;
 class CoreRulesTest {
     private static final Pattern ALLOWED =
             Pattern.compile(
-                    "yardclock\\.core\\..*|java\\.(lang|lang\\.annotation|lang\\.invoke|lang\\.runtime"
-                        + "|math|nio\\.charset|security|time|util|util\\.function|util\\.stream)"
-                        + "\\.[^.]+");
+                    "yardclock\\.core\\..*|java\\.(lang|lang\\.annotation|lang\\.invoke"
+                            + "|lang\\.runtime|math|nio\\.charset|security|time|util"
+                            + "|util\\.function|util\\.stream)\\.[^.]+");
 
     /** Types whose iteration order, value or effect is not a function of the inputs. */
     private static final List<String> BANNED =
