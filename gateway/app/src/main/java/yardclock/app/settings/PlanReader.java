@@ -1,0 +1,46 @@
+package yardclock.app.settings;
+
+import yardclock.core.course.DayRules;
+import yardclock.core.course.ExamPlan;
+import yardclock.core.course.FieldUnit;
+import yardclock.core.course.PlanName;
+import yardclock.core.course.Station;
+import yardclock.core.course.TimingRules;
+
+import java.util.List;
+
+/** Reads the plan's outermost block: its name and rules, then field units, then stations. */
+final class PlanReader {
+    private PlanReader() {}
+
+    static ExamPlan read(Block plan) {
+        plan.count("format", PlanLimits.FORMAT);
+        PlanName name =
+                new PlanName(
+                        plan.id("id"),
+                        (int) plan.count("version", PlanLimits.VERSION),
+                        plan.text("title", PlanLimits.PLACE_NAME),
+                        plan.line("department", PlanLimits.PLACE_NAME),
+                        plan.line("yard", PlanLimits.PLACE_NAME));
+        TimingRules timing = RulesReader.timing(plan.block("timing", "timing"));
+        DayRules day = RulesReader.day(plan.block("day", "day"));
+        Wiring wiring = new Wiring();
+        List<FieldUnit> units = new UnitReader(wiring).read(plan);
+        List<Station> stations = new StationReader(wiring, day.startKind()).read(plan);
+        checkCutOff(plan, timing, stations);
+        plan.close();
+        return new ExamPlan(name, timing, day, stations, units);
+    }
+
+    /** Nobody could pass a course whose shortest plausible splits together exceed the cut-off. */
+    private static void checkCutOff(Block plan, TimingRules timing, List<Station> stations) {
+        long shortest =
+                stations.stream().mapToLong(s -> s.timing().shortestPlausibleMicros()).sum();
+        if (timing.cutOffMicros() > 0 && timing.cutOffMicros() < shortest) {
+            plan.wrong(
+                    "timing",
+                    "the cut-off is shorter than the stations' shortest plausible times together",
+                    "a cutOff of at least " + Durations.text(shortest));
+        }
+    }
+}

@@ -1,0 +1,127 @@
+package yardclock.app.settings;
+
+import yardclock.core.course.Checkpoint;
+import yardclock.core.course.Criterion;
+import yardclock.core.course.CriterionKind;
+import yardclock.core.course.DayRules.StartKind;
+import yardclock.core.course.Station;
+import yardclock.core.course.StationTiming;
+import yardclock.core.course.Trigger;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads the stations in the order of the course. */
+final class StationReader {
+    private static final List<String> TAKEN = List.of("start", "finish");
+
+    private final ContactReader contacts;
+    private final TriggerReader triggers;
+
+    StationReader(Wiring wiring, StartKind startKind) {
+        this.contacts = new ContactReader(wiring);
+        this.triggers = new TriggerReader(contacts, startKind);
+    }
+
+    List<Station> read(Block plan) {
+        UniqueNames ids = new UniqueNames();
+        List<Station> stations = new ArrayList<>();
+        for (Block block : plan.blocks("stations", "station", PlanLimits.STATIONS)) {
+            Station station = station(block, stations.isEmpty());
+            ids.add(block, "id", station.id());
+            stations.add(station);
+        }
+        return stations;
+    }
+
+    private Station station(Block block, boolean isFirst) {
+        String id = block.id("id");
+        StationTiming timing = timing(block.block("timing", "stationTiming"));
+        TriggerReader.Role startRole =
+                isFirst ? TriggerReader.Role.FIRST_START : TriggerReader.Role.START;
+        Trigger start = triggers.read(block.block("start", "trigger"), startRole, List.of());
+        List<String> seen = new ArrayList<>();
+        List<Checkpoint> checkpoints = checkpoints(block, seen);
+        Block finishBlock = block.block("finish", "trigger");
+        Trigger finish = triggers.read(finishBlock, TriggerReader.Role.FINISH, seen);
+        Station station =
+                new Station(
+                        id,
+                        block.text("name", PlanLimits.NAME),
+                        block.text("task", PlanLimits.WORDS),
+                        timing,
+                        start,
+                        checkpoints,
+                        finish,
+                        criteria(block),
+                        contacts.home(
+                                block.blocks("homeContacts", "contact", PlanLimits.HOME_CONTACTS)));
+        block.close();
+        return station;
+    }
+
+    private static StationTiming timing(Block block) {
+        StationTiming timing =
+                new StationTiming(
+                        block.time("median", PlanLimits.MEDIAN),
+                        block.time("shortest", PlanLimits.PLAUSIBLE),
+                        block.time("longest", PlanLimits.PLAUSIBLE),
+                        block.time("reset", PlanLimits.RESET),
+                        block.time("walkToNext", PlanLimits.WALK));
+        long median = timing.medianMicros();
+        if (median > 0 && timing.shortestPlausibleMicros() > median) {
+            block.wrong("shortest", "this is longer than the median", "at most the median");
+        }
+        if (timing.longestPlausibleMicros() > 0 && timing.longestPlausibleMicros() < median) {
+            block.wrong("longest", "this is shorter than the median", "at least the median");
+        }
+        block.close();
+        return timing;
+    }
+
+    /** Reads the checkpoints and adds their ids, in order, to those later triggers may name. */
+    private List<Checkpoint> checkpoints(Block station, List<String> seen) {
+        UniqueNames ids = new UniqueNames();
+        List<Checkpoint> checkpoints = new ArrayList<>();
+        for (Block block : station.blocks("checkpoints", "checkpoint", PlanLimits.CHECKPOINTS)) {
+            String id = block.id("id");
+            ids.add(block, "id", id);
+            if (TAKEN.contains(id)) {
+                block.wrong("id", "start and finish are taken", Value.ID_FORM);
+            }
+            Block trigger = block.block("trigger", "trigger");
+            checkpoints.add(
+                    new Checkpoint(
+                            id,
+                            block.text("name", PlanLimits.NAME),
+                            (int) block.count("count", PlanLimits.TIMES_SEEN, 1),
+                            triggers.read(trigger, TriggerReader.Role.CHECKPOINT, seen)));
+            seen.add(id);
+            block.close();
+        }
+        return checkpoints;
+    }
+
+    private static List<Criterion> criteria(Block station) {
+        UniqueNames ids = new UniqueNames();
+        List<Criterion> criteria = new ArrayList<>();
+        for (Block block : station.blocks("criteria", "criterion", PlanLimits.CRITERIA)) {
+            String id = block.id("id");
+            ids.add(block, "id", id);
+            Optional<CriterionKind> kind = block.word("kind", CriterionKind.class);
+            int warnings = (int) block.count("warnings", PlanLimits.WARNINGS, 0);
+            if (warnings > 0 && kind.isPresent() && kind.get() != CriterionKind.PROHIBITED) {
+                block.wrong("warnings", "only a prohibited act can have warnings", "no such key");
+            }
+            criteria.add(
+                    new Criterion(
+                            id,
+                            kind.orElse(CriterionKind.ADVISED),
+                            block.text("words", PlanLimits.WORDS),
+                            warnings));
+            block.close();
+        }
+        return criteria;
+    }
+}

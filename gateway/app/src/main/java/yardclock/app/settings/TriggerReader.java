@@ -1,0 +1,121 @@
+package yardclock.app.settings;
+
+import yardclock.app.settings.ContactReader.Placed;
+import yardclock.core.course.Combination;
+import yardclock.core.course.Contact;
+import yardclock.core.course.DayRules.StartKind;
+import yardclock.core.course.Guards;
+import yardclock.core.course.Trigger;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Reads triggers, and refuses those that could never make the mark they are for: a sensor that is
+ * not wired, a guard that has no meaning with the rule, a checkpoint that comes later.
+ */
+final class TriggerReader {
+    /** What the trigger's mark is. */
+    enum Role {
+        FIRST_START,
+        START,
+        CHECKPOINT,
+        FINISH
+    }
+
+    private final ContactReader contacts;
+    private final StartKind startKind;
+
+    TriggerReader(ContactReader contacts, StartKind startKind) {
+        this.contacts = contacts;
+        this.startKind = startKind;
+    }
+
+    /**
+     * Reads one trigger.
+     *
+     * @param seen the checkpoints of the station that come before this mark
+     */
+    Trigger read(Block block, Role role, List<String> seen) {
+        Optional<Combination> rule = block.word("rule", Combination.class);
+        List<Block> places = block.blocks("contacts", "contact", PlanLimits.CONTACTS);
+        List<Placed> placed = contacts.read(places);
+        Trigger trigger =
+                new Trigger(
+                        rule.orElse(Combination.SINGLE),
+                        ContactReader.contacts(placed),
+                        guards(block),
+                        block.text("words", PlanLimits.WORDS));
+        block.close();
+        if (rule.isPresent()) {
+            TriggerShape.of(rule.get()).check(block, Value.word(rule.get()), places.size());
+            contacts.check(placed, rule.get());
+            checkRole(block, rule.get(), role);
+        }
+        checkStays(block, trigger);
+        checkArmedBy(block, trigger.guards().armedBy(), role, seen);
+        return trigger;
+    }
+
+    private static Guards guards(Block block) {
+        return new Guards(
+                block.time("lockout", PlanLimits.LOCKOUT, 0),
+                block.time("staysFor", PlanLimits.STAYS_FOR, 0),
+                block.time("clearFor", PlanLimits.CLEAR_FOR, 0),
+                block.time("stoodFor", PlanLimits.STOOD_FOR, 0),
+                block.time("minBlock", PlanLimits.MIN_BLOCK, 0),
+                block.time("mergeGap", PlanLimits.MERGE_GAP, 0),
+                block.time("within", PlanLimits.WITHIN, 0),
+                (int) block.count("nth", PlanLimits.NTH, 1),
+                block.id("armedBy", ""));
+    }
+
+    private void checkRole(Block block, Combination rule, Role role) {
+        boolean isSignal = rule == Combination.SIGNAL;
+        if (isSignal && role != Role.FIRST_START) {
+            String wrong = "the start signal is given once, at the first station's start";
+            block.wrong("rule", wrong, "another rule");
+        }
+        if (role != Role.FIRST_START) {
+            return;
+        }
+        if (startKind == StartKind.SIGNAL && !isSignal && rule != Combination.JUDGED) {
+            String wrong = "day.startKind says that a signal starts the clock";
+            block.wrong("rule", wrong, "signal, or judged for spoken start words");
+        }
+        if (startKind == StartKind.FIRST_MOVEMENT && isSignal) {
+            String wrong = "day.startKind says that the first movement starts the clock";
+            block.wrong("rule", wrong, "a rule on a sensor");
+        }
+    }
+
+    private static void checkStays(Block block, Trigger trigger) {
+        Guards guards = trigger.guards();
+        boolean isOpen = trigger.contacts().stream().mapToInt(Contact::state).noneMatch(s -> s > 0);
+        String open = "a contact with state open, clear or released";
+        if (guards.clearForMicros() > 0 && !isOpen) {
+            block.wrong("clearFor", "a sensor stays clear only when it is clear", open);
+        }
+        if (guards.stoodForMicros() > 0 && !isOpen) {
+            block.wrong("stoodFor", "this guard needs the release that follows the standing", open);
+        }
+        if (guards.clearForMicros() > 0 && guards.staysForMicros() > 0) {
+            block.wrong("clearFor", "clearFor and staysFor say the same twice", "one of them");
+        }
+    }
+
+    private static void checkArmedBy(Block block, String name, Role role, List<String> seen) {
+        if (!block.has("armedBy")) {
+            return;
+        }
+        if (role == Role.START || role == Role.FIRST_START) {
+            block.wrong("armedBy", "no checkpoint can be seen before the start", "no such key");
+            return;
+        }
+        if (!name.isEmpty() && !seen.contains(name)) {
+            String allowed =
+                    seen.isEmpty() ? "no such key: there is none" : String.join(", ", seen);
+            block.wrong("armedBy", "\"" + name + "\" is no earlier checkpoint here", allowed);
+        }
+    }
+}

@@ -1,0 +1,76 @@
+package yardclock.app.settings;
+
+import yardclock.core.course.Combination;
+
+import java.util.List;
+
+/** How many contacts each rule takes, and which guards mean anything with it. */
+enum TriggerShape {
+    SINGLE(
+            1,
+            1,
+            List.of(
+                    "lockout",
+                    "staysFor",
+                    "clearFor",
+                    "stoodFor",
+                    "minBlock",
+                    "mergeGap",
+                    "nth",
+                    "armedBy")),
+    ALL_OF(2, 8, List.of("lockout", "staysFor", "armedBy")),
+    ANY_OF(2, 8, List.of("lockout", "minBlock", "mergeGap", "nth", "armedBy")),
+    SEQUENCE(2, 8, List.of("lockout", "staysFor", "armedBy")),
+    DIRECTION(2, 2, List.of("lockout", "minBlock", "within", "armedBy")),
+    SIGNAL(1, 1, List.of()),
+    JUDGED(0, 8, List.of("lockout", "armedBy"));
+
+    static final List<String> GUARDS =
+            List.of(
+                    "lockout",
+                    "staysFor",
+                    "clearFor",
+                    "stoodFor",
+                    "minBlock",
+                    "mergeGap",
+                    "within",
+                    "nth",
+                    "armedBy");
+
+    private final int minContacts;
+    private final int maxContacts;
+    private final List<String> guards;
+
+    TriggerShape(int minContacts, int maxContacts, List<String> guards) {
+        this.minContacts = minContacts;
+        this.maxContacts = maxContacts;
+        this.guards = guards;
+    }
+
+    static TriggerShape of(Combination rule) {
+        return valueOf(rule.name());
+    }
+
+    /** Refuses contacts and guards that would have no meaning under this rule. */
+    void check(Block block, String word, int contacts) {
+        if (contacts < minContacts || contacts > maxContacts) {
+            String wrong = "the rule " + word + " does not go with " + contacts + " contacts";
+            block.wrong("contacts", wrong, contactsAllowed());
+        }
+        for (String guard : GUARDS) {
+            if (block.has(guard) && !guards.contains(guard)) {
+                String allowed = guards.isEmpty() ? "no guards" : String.join(", ", guards);
+                block.wrong(guard, "this guard has no meaning with the rule " + word, allowed);
+            }
+        }
+        if (guards.contains("within") && !block.has("within")) {
+            block.wrong("within", "this is missing: the rule needs it", "a time such as 2 s");
+        }
+    }
+
+    private String contactsAllowed() {
+        return minContacts == maxContacts
+                ? Integer.toString(minContacts)
+                : minContacts + " to " + maxContacts;
+    }
+}
