@@ -1,0 +1,156 @@
+package yardclock.app.stations;
+
+import org.eclipse.paho.client.mqttv3.MqttMessage;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+import yardclock.app.clock.GatewayClock;
+import yardclock.app.lane.Inbox;
+import yardclock.core.engine.Input;
+
+import java.util.List;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.concurrent.locks.LockSupport;
+
+/**
+ * What happens to a message that arrives: stamped, decoded, offered, and acknowledged when it is
+ * committed or refused.
+ *
+ * <p>Runs on Paho's thread; only receipts come on the lane's. When the inbox is full the thread
+ * waits a little, which holds the broker back through the socket; when that does not help, or the
+ * journal loses a batch, the connection is given up and nothing more is taken from it. The broker
+ * then delivers everything unacknowledged again, in order.
+ */
+final class Arrivals implements Connection.Arrivals {
+    private static final Logger LOG = LoggerFactory.getLogger(Arrivals.class);
+    private static final long FULL_PAUSE_NANOS = 2_000_000;
+
+    private final UnitMessages messages;
+    private final Exchanges exchanges;
+    private final RejectionLog rejections;
+    private final Inbox inbox;
+    private final GatewayClock clock;
+    private final long patienceNanos;
+    private final AtomicLong received = new AtomicLong();
+    private final AtomicLong acknowledged = new AtomicLong();
+
+    Arrivals(
+            UnitMessages messages,
+            Exchanges exchanges,
+            Inbox inbox,
+            GatewayClock clock,
+            long patienceNanos) {
+        this.messages = messages;
+        this.exchanges = exchanges;
+        this.rejections = new RejectionLog();
+        this.inbox = inbox;
+        this.clock = clock;
+        this.patienceNanos = patienceNanos;
+    }
+
+    RejectionLog rejections() {
+        return rejections;
+    }
+
+    long received() {
+        return received.get();
+    }
+
+    long acknowledged() {
+        return acknowledged.get();
+    }
+
+    @Override
+    public void arrived(Connection connection, String topic, MqttMessage message) {
+        long gatewayMicros = clock.now().micros();
+        if (connection.isOver()) {
+            return;
+        }
+        received.incrementAndGet();
+        try {
+            take(new Arrival(connection, topic, message, gatewayMicros));
+        } catch (RuntimeException impossible) {
+            LOG.error(
+                    "a message on {} broke the decoder; it stays unacknowledged",
+                    topic,
+                    impossible);
+            connection.giveUp("a message could not be handled: " + impossible.getMessage());
+        }
+    }
+
+    private void take(Arrival arrival) {
+        Decoded decoded = decode(arrival);
+        for (Input input : decoded.inputs()) {
+            noteSignOfLife(input);
+        }
+        if (decoded.inputs().isEmpty()) {
+            finish(arrival, decoded.rejections());
+        } else if (!offer(arrival, decoded)) {
+            full(arrival);
+        }
+    }
+
+    private Decoded decode(Arrival arrival) {
+        boolean replayed = arrival.message.isRetained();
+        if (replayed && !arrival.topic.endsWith("/health") && !arrival.topic.endsWith("/applied")) {
+            return Decoded.refused(
+                    RejectionReason.RETAINED, "a retained message of this kind is never taken");
+        }
+        Decoded decoded = messages.decode(arrival.topic, arrival.message.getPayload());
+        return decoded.answer()
+                .map(a -> exchanges.answered(a, arrival.gatewayMicros, clock.realNanos()))
+                .orElse(decoded);
+    }
+
+    private void noteSignOfLife(Input input) {
+        if (input instanceof Input.Health health) {
+            exchanges.heard(health.unit(), health.boot(), clock.realNanos());
+        } else if (input instanceof Input.UnitDown down) {
+            exchanges.down(down.unit());
+        }
+    }
+
+    private boolean offer(Arrival arrival, Decoded decoded) {
+        long start = clock.realNanos();
+        boolean mayWait = arrival.message.getQos() > 0;
+        while (!inbox.offer(decoded.inputs(), r -> receipt(arrival, decoded.rejections(), r))) {
+            boolean patient = mayWait && clock.realNanos() - start < patienceNanos;
+            if (!patient || arrival.connection.isOver()) {
+                return false;
+            }
+            LockSupport.parkNanos(FULL_PAUSE_NANOS);
+        }
+        return true;
+    }
+
+    private void receipt(Arrival arrival, List<Rejection> refused, Inbox.Receipt receipt) {
+        if (receipt.isKept()) {
+            finish(arrival, refused);
+        } else if (arrival.message.getQos() > 0) {
+            arrival.connection.giveUp("the journal could not keep a message: " + receipt.lost());
+        }
+    }
+
+    private void full(Arrival arrival) {
+        if (arrival.message.getQos() == 0) {
+            Rejection full = new Rejection(RejectionReason.INBOX_FULL, "the inbox is full");
+            finish(arrival, List.of(full));
+        } else {
+            arrival.connection.giveUp("the inbox is full");
+        }
+    }
+
+    /** Refusals are counted with the acknowledgement, so that a redelivery counts them once. */
+    private void finish(Arrival arrival, List<Rejection> refused) {
+        for (Rejection rejection : refused) {
+            rejections.add(arrival.gatewayMicros, arrival.topic, rejection);
+        }
+        if (arrival.message.getQos() > 0) {
+            arrival.connection.acknowledge(arrival.message);
+            acknowledged.incrementAndGet();
+        }
+    }
+
+    private record Arrival(
+            Connection connection, String topic, MqttMessage message, long gatewayMicros) {}
+}

@@ -1,0 +1,31 @@
+package yardclock.app.stations;
+
+import java.util.Locale;
+
+/** Why a unit's message is not taken. The order is the order in which a message is examined. */
+public enum RejectionReason {
+    UNKNOWN_TOPIC,
+    BAD_UNIT_ID,
+    UNKNOWN_UNIT,
+    RETAINED,
+    TOO_LARGE,
+    NOT_UTF8,
+    DUPLICATE_KEY,
+    NOT_JSON,
+    WRONG_SHAPE,
+    TOO_MANY,
+    MISSING_VERSION,
+    UNKNOWN_VERSION,
+    MISSING_FIELD,
+    NOT_AN_INTEGER,
+    OUT_OF_RANGE,
+    BAD_TEXT,
+    EXCHANGE_UNKNOWN,
+    EXCHANGE_LATE,
+    INBOX_FULL;
+
+    /** The word in metrics, vectors and on the bench. */
+    public String code() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}
