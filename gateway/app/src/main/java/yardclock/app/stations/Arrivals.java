@@ -142,12 +142,14 @@ final class Arrivals implements Connection.Arrivals {
 
     /** Refusals are counted with the acknowledgement, so that a redelivery counts them once. */
     private void finish(Arrival arrival, List<Rejection> refused) {
+        boolean comesAgain =
+                arrival.message.getQos() > 0 && !arrival.connection.acknowledge(arrival.message);
+        if (comesAgain) {
+            return;
+        }
+        acknowledged.incrementAndGet();
         for (Rejection rejection : refused) {
             rejections.add(arrival.gatewayMicros, arrival.topic, rejection);
-        }
-        if (arrival.message.getQos() > 0) {
-            arrival.connection.acknowledge(arrival.message);
-            acknowledged.incrementAndGet();
         }
     }
 

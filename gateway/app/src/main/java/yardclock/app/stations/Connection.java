@@ -30,6 +30,8 @@ final class Connection implements AutoCloseable {
 
     private final MqttAsyncClient client;
     private final Semaphore underWay = new Semaphore(LinkSettings.UNDER_WAY);
+    private final Object acknowledging = new Object();
+    private boolean closed;
     private volatile String end;
 
     /** Takes what arrives, on Paho's thread. */
@@ -102,12 +104,23 @@ final class Connection implements AutoCloseable {
         }
     }
 
-    /** Any thread. On a connection that is gone it does nothing: the message will come again. */
-    void acknowledge(MqttMessage message) {
-        try {
-            client.messageArrivedComplete(message.getId(), message.getQos());
-        } catch (MqttException gone) {
-            giveUp("an acknowledgement could not be sent: " + words(gone));
+    /**
+     * Any thread. False on a connection that is gone: the message will come again.
+     *
+     * <p>Locked against closing, because Paho takes its client apart without a lock of its own.
+     */
+    boolean acknowledge(MqttMessage message) {
+        synchronized (acknowledging) {
+            if (closed) {
+                return false;
+            }
+            try {
+                client.messageArrivedComplete(message.getId(), message.getQos());
+                return true;
+            } catch (MqttException gone) {
+                giveUp("an acknowledgement could not be sent: " + words(gone));
+                return false;
+            }
         }
     }
 
@@ -135,6 +148,9 @@ final class Connection implements AutoCloseable {
     @Override
     public void close() {
         giveUp("closed");
+        synchronized (acknowledging) {
+            closed = true;
+        }
         try {
             if (client.isConnected()) {
                 client.disconnectForcibly(0, 500);

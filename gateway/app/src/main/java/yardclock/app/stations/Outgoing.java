@@ -14,12 +14,25 @@ import java.util.List;
 /** One message of the gateway to a unit, encoded. */
 record Outgoing(String topic, byte[] payload, int qos, boolean retained) {
 
-    static Outgoing kept(Effect.Kept kept) {
+    static Outgoing of(Effect effect) {
+        if (effect instanceof Effect.Kept kept) {
+            return kept(kept);
+        } else if (effect instanceof Effect.AskAgain again) {
+            return resend(again);
+        } else if (effect instanceof Effect.Show show) {
+            return show(show);
+        } else if (effect instanceof Effect.Blink blink) {
+            return identify(blink);
+        }
+        throw new IllegalArgumentException("no message says " + effect);
+    }
+
+    private static Outgoing kept(Effect.Kept kept) {
         ObjectNode json = json().put("boot", kept.boot()).put("upto", kept.upto());
         return message(kept.unit(), "kept", json, 1, true);
     }
 
-    static Outgoing resend(Effect.AskAgain again) {
+    private static Outgoing resend(Effect.AskAgain again) {
         ObjectNode json =
                 json().put("boot", again.boot()).put("from", again.from()).put("to", again.to());
         return message(again.unit(), "resend", json, 1, false);
@@ -29,7 +42,7 @@ record Outgoing(String topic, byte[] payload, int qos, boolean retained) {
         return message(unit, "ask", json().put("id", id).put("gateway", gatewayMicros), 0, false);
     }
 
-    static Outgoing show(Effect.Show show) {
+    private static Outgoing show(Effect.Show show) {
         ObjectNode json =
                 json().put("output", show.output())
                         .put("what", show.what())
@@ -37,7 +50,7 @@ record Outgoing(String topic, byte[] payload, int qos, boolean retained) {
         return message(show.unit(), "show", json, 0, false);
     }
 
-    static Outgoing identify(Effect.Blink blink) {
+    private static Outgoing identify(Effect.Blink blink) {
         return message(blink.unit(), "identify", json().put("seconds", blink.seconds()), 1, false);
     }
 

@@ -5,28 +5,33 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 import yardclock.app.clock.GatewayClock;
+import yardclock.app.lane.EffectSink;
 import yardclock.app.lane.Inbox;
+import yardclock.app.lane.Troubles;
 import yardclock.core.course.ExamPlan;
 import yardclock.core.course.FieldUnit;
 import yardclock.core.fact.Effect;
 
 import java.security.SecureRandom;
-import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicLong;
 
 /**
  * The gateway's end of the MQTT link to the field units.
  *
  * <p>One thread owns the link: it connects, and as long as that lasts, publishes what waits and
  * asks for the time; when the link is over, it waits a growing while and starts again, for ever.
- * {@link #release}, {@link #troubles} and the counts may be called from any thread. Start it after
- * the lane: a broker's backlog comes in with the first connection. Waits are real time, exchanges
- * are exam time.
+ * {@link #release} and the counts may be called from any thread. Start it after the lane: a
+ * broker's backlog comes in with the first connection. Waits are real time, exchanges are exam
+ * time.
  */
-public final class StationLink implements AutoCloseable {
+public final class StationLink implements EffectSink, AutoCloseable {
+    /** The source of the trouble that is raised while there is no link. */
+    public static final String TROUBLE = "broker";
+
     private static final Logger LOG = LoggerFactory.getLogger(StationLink.class);
     private static final long ROUND_NANOS = TimeUnit.MILLISECONDS.toNanos(200);
     private static final long STEADY_NANOS = TimeUnit.SECONDS.toNanos(5);
@@ -38,21 +43,27 @@ public final class StationLink implements AutoCloseable {
     private final Arrivals arrivals;
     private final CountDownLatch closing = new CountDownLatch(1);
     private final Thread thread = new Thread(this::run, "station-link");
-    private volatile String trouble;
+    private final Troubles troubles;
     private volatile boolean up;
-    private volatile long asks;
+    private final AtomicLong asks = new AtomicLong();
 
     /**
      * @param received messages that reached the gateway, redeliveries included
-     * @param acknowledged messages acknowledged to the broker
+     * @param acknowledged messages that are done with: committed or refused, and acknowledged
      * @param asks exchanges asked
      * @param dropped messages to units that never went out because too many waited
      */
     public record Counts(long received, long acknowledged, long asks, long dropped) {}
 
-    public StationLink(LinkSettings settings, ExamPlan plan, Inbox inbox, GatewayClock clock) {
+    public StationLink(
+            LinkSettings settings,
+            ExamPlan plan,
+            Inbox inbox,
+            GatewayClock clock,
+            Troubles troubles) {
         this.settings = settings;
         this.clock = clock;
+        this.troubles = troubles;
         SecureRandom random = new SecureRandom();
         exchanges =
                 new Exchanges(
@@ -65,7 +76,7 @@ public final class StationLink implements AutoCloseable {
                         inbox,
                         clock,
                         settings.fullInboxPatience().toNanos());
-        trouble = "The broker at " + settings.uri() + " has not been reached yet.";
+        say("The broker at " + settings.uri() + " has not been reached yet.");
         for (FieldUnit unit : plan.fieldUnits()) {
             outbox.put(Outgoing.settings(unit.id(), plan.name().version(), unit.sensors()));
         }
@@ -75,33 +86,14 @@ public final class StationLink implements AutoCloseable {
         thread.start();
     }
 
-    /** Asks the world for it, now or when the link is back. Never waits. */
-    public void release(Effect effect) {
-        if (effect instanceof Effect.Kept kept) {
-            outbox.put(Outgoing.kept(kept));
-        } else if (effect instanceof Effect.AskAgain again) {
-            outbox.put(Outgoing.resend(again));
-        } else if (effect instanceof Effect.Show show) {
-            outbox.put(Outgoing.show(show));
-        } else if (effect instanceof Effect.Blink blink) {
-            outbox.put(Outgoing.identify(blink));
-        } else {
-            throw new IllegalArgumentException("no message says " + effect);
-        }
+    /** Asks the world for them, now or when the link is back. Never waits. */
+    @Override
+    public void release(List<Effect> effects) {
+        effects.forEach(effect -> outbox.put(Outgoing.of(effect)));
     }
 
     public boolean isUp() {
         return up;
-    }
-
-    /** Sentences for the pages: empty while all is well. */
-    public List<String> troubles() {
-        List<String> sentences = new ArrayList<>();
-        String now = trouble;
-        if (now != null) {
-            sentences.add(now);
-        }
-        return sentences;
     }
 
     public RejectionLog rejections() {
@@ -109,7 +101,8 @@ public final class StationLink implements AutoCloseable {
     }
 
     public Counts counts() {
-        return new Counts(arrivals.received(), arrivals.acknowledged(), asks, outbox.dropped());
+        return new Counts(
+                arrivals.received(), arrivals.acknowledged(), asks.get(), outbox.dropped());
     }
 
     /** Ends the link. What the broker still holds is delivered after the next start. */
@@ -162,7 +155,7 @@ public final class StationLink implements AutoCloseable {
         outbox.linkUp();
         if (!connection.isOver()) {
             up = true;
-            trouble = null;
+            troubles.clear(TROUBLE);
             LOG.info("linked to the broker as {}", settings);
         }
         while (closing.getCount() > 0 && !connection.isOver()) {
@@ -182,14 +175,14 @@ public final class StationLink implements AutoCloseable {
             long gatewayMicros = clock.now().micros();
             String id = exchanges.ask(unit.get(), gatewayMicros, clock.realNanos());
             connection.publish(Outgoing.ask(unit.get(), id, gatewayMicros));
-            asks++;
+            asks.incrementAndGet();
         }
     }
 
     private void say(String sentence) {
-        if (!sentence.equals(trouble)) {
+        if (!sentence.equals(troubles.of(TROUBLE))) {
             LOG.warn("{}", sentence);
+            troubles.raise(TROUBLE, sentence);
         }
-        trouble = sentence;
     }
 }
