@@ -38,6 +38,7 @@ public final class JournalFile implements Journal, AutoCloseable {
     private final Chain chain = new Chain();
     private long lastEntry;
     private boolean doubtful;
+    private boolean failing;
 
     private JournalFile(Path file, DirectoryLock lock, Connection connection) {
         this.file = file;
@@ -101,9 +102,10 @@ public final class JournalFile implements Journal, AutoCloseable {
             insert(batch);
             execute("COMMIT");
             lastEntry += batch.size();
+            noteKept();
             return Appended.kept();
         } catch (SQLException e) {
-            LOG.error("A batch of {} entries was not kept: {}", batch.size(), e.getMessage());
+            noteLost(e);
             doubtful = true;
             chain.continueFrom(before);
             rollBack();
@@ -162,6 +164,21 @@ public final class JournalFile implements Journal, AutoCloseable {
     /** The writer's own connection, so that a test can make the disk full for it alone. */
     Connection connection() {
         return connection;
+    }
+
+    // While the disk stays full, every batch fails: one line says so, and one that it is over.
+    private void noteLost(SQLException e) {
+        if (!failing) {
+            LOG.error("Batches are not kept from here on: {}", e.getMessage());
+        }
+        failing = true;
+    }
+
+    private void noteKept() {
+        if (failing) {
+            LOG.info("Batches are kept again from entry {} on", lastEntry);
+        }
+        failing = false;
     }
 
     // Transactions are spelled out: the driver's own commit() begins the next one at once, and a

@@ -1,9 +1,10 @@
 package yardclock.app.lane;
 
-import java.util.List;
-import java.util.function.Consumer;
 import yardclock.core.engine.Input;
 import yardclock.core.engine.Outcome;
+
+import java.util.List;
+import java.util.function.Consumer;
 
 /**
  * Where adapters hand in inputs. Any thread may call it.
@@ -16,9 +17,11 @@ public interface Inbox {
      * Hands in inputs that belong together (one message's edges). They are committed in one batch
      * and in this order.
      *
+     * @param inputs at least one and at most {@link Limits#BATCH_INPUTS}
      * @param done called on the lane's thread after the commit, with one outcome an input; must be
      *     quick. When the journal could not be written it gets {@link Receipt#lost}, and the inputs
-     *     were not applied.
+     *     were not applied. When the rules have failed, inputs are kept but not applied: outcomes
+     *     are then empty, and the verdict of a ruling is null.
      */
     boolean offer(List<? extends Input> inputs, Consumer<Receipt> done);
 

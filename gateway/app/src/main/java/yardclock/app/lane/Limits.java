@@ -33,6 +33,9 @@ public final class Limits {
     /** How long the lane waits, real time, before it tries a journal again that failed. */
     public static final int JOURNAL_RETRY_MILLIS = 1_000;
 
+    /** The lane looks at its deadline again after this much gateway time: an hour, in no hurry. */
+    static final long WAIT_MICROS = 3_600_000_000L;
+
     /** How long a stop may take to journal what is in the inbox already. */
     public static final int STOP_MILLIS = 5_000;
 
