@@ -1,5 +1,7 @@
 package yardclock.core.course;
 
+import java.util.Locale;
+
 /** The four kinds of criterion. */
 public enum CriterionKind {
     /** Must be seen before the finish counts; may be put right while the clock runs. */
@@ -9,5 +11,10 @@ public enum CriterionKind {
     /** The proctor's yes or no on the result. */
     JUDGED,
     /** Read out beforehand; never held against anyone. */
-    ADVISED
+    ADVISED;
+
+    /** The word in JSON and plans. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
 }

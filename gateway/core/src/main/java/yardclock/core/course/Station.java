@@ -1,5 +1,6 @@
 package yardclock.core.course;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,6 +23,24 @@ public record Station(
         checkpoints = List.copyOf(checkpoints);
         criteria = List.copyOf(criteria);
         homeContacts = List.copyOf(homeContacts);
+    }
+
+    /** Every trigger in order: start, checkpoints, finish. */
+    public List<Trigger> triggers() {
+        List<Trigger> triggers = new ArrayList<>();
+        triggers.add(start);
+        checkpoints.forEach(checkpoint -> triggers.add(checkpoint.trigger()));
+        triggers.add(finish);
+        return triggers;
+    }
+
+    /** Every sensor its triggers use, once each, in order. */
+    public List<SensorRef> sensors() {
+        return triggers().stream()
+                .flatMap(trigger -> trigger.contacts().stream())
+                .map(Contact::sensor)
+                .distinct()
+                .toList();
     }
 
     public Optional<Checkpoint> checkpoint(String checkpointId) {

@@ -2,14 +2,36 @@ package yardclock.core.engine;
 
 import yardclock.core.board.BenchFrame;
 import yardclock.core.board.BoardFrame;
+import yardclock.core.board.BoardProjection;
 import yardclock.core.board.ControlFrame;
+import yardclock.core.board.ControlProjection;
 import yardclock.core.board.CrewFrame;
 import yardclock.core.board.LeaderboardFrame;
+import yardclock.core.board.Picture;
 import yardclock.core.board.PostFrame;
+import yardclock.core.board.PostProjection;
+import yardclock.core.board.StaffProjection;
+import yardclock.core.course.ExamPlan;
+import yardclock.core.course.RosterLine;
+import yardclock.core.fact.Canonical;
 import yardclock.core.fact.Effect;
+import yardclock.core.fact.Fact;
+import yardclock.core.fact.FactKind;
+import yardclock.core.fact.Gathering;
+import yardclock.core.heat.HeatWatch;
 import yardclock.core.result.Result;
+import yardclock.core.result.Results;
+import yardclock.core.ruling.Decisions;
+import yardclock.core.ruling.Devices;
+import yardclock.core.ruling.Refusal;
 import yardclock.core.ruling.Role;
+import yardclock.core.ruling.Situation;
+import yardclock.core.ruling.Verdict;
+import yardclock.core.run.CourseRun;
 
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -20,69 +42,258 @@ import java.util.OptionalLong;
  * <p>Hand it every journal entry in order; it answers with what follows. It owns the whole state,
  * belongs to one thread, and asks nothing of the world. {@link #digest()} is a fingerprint of the
  * state: two engines that took the same entries have the same one.
+ *
+ * <p>Before the plan is loaded there is no course; inputs of units and rulings then change nothing.
  */
 public final class Engine {
     /** The version of the rules, journalled with each epoch. */
     public static final String RULES_VERSION = "1";
 
+    private static final int ALARMS_KEPT = 50;
+
+    private final Devices devices = new Devices();
+    private final HeatWatch heat = new HeatWatch();
+    private final Deque<String> alarms = new ArrayDeque<>();
+    private Input.Epoch epoch;
+    private long epochMicros;
+    private long lastEntry;
+    private long nowMicros;
+    private ExamPlan plan;
+    private String planSha256 = "";
+    private String rosterSha256 = "";
+    private List<RosterLine> roster = List.of();
+    private CourseRun course;
+    private Units units;
+    private Decisions decisions;
+
+    /** Takes one entry; entries come in their order, without a hole. */
     public Outcome apply(Entry entry) {
-        throw new UnsupportedOperationException("under construction: " + entry);
+        if (entry.number() != lastEntry + 1) {
+            throw new IllegalArgumentException(
+                    "entry " + entry.number() + " came after entry " + lastEntry);
+        }
+        lastEntry = entry.number();
+        nowMicros = Math.max(nowMicros, entry.gatewayMicros());
+        Gathering out = new Gathering();
+        if (course != null) {
+            course.passTime(nowMicros, out);
+            units.passTime(nowMicros, out);
+        }
+        Verdict verdict = take(entry.input(), out);
+        out.facts().stream().filter(f -> f.kind() == FactKind.ALARM).forEach(this::keepAlarm);
+        return new Outcome(out.facts(), out.effects(), verdict, nextDeadlineMicros());
+    }
+
+    private Verdict take(Input input, Gathering out) {
+        switch (input.kind()) {
+            case EPOCH -> begin((Input.Epoch) input);
+            case PLAN -> freeze((Input.PlanFrozen) input);
+            case ROSTER -> enter((Input.RosterFrozen) input);
+            case CODE -> {
+                Input.CodeIssued code = (Input.CodeIssued) input;
+                devices.issue(code.codeSha256(), code.role());
+                return Verdict.accepted(lastEntry);
+            }
+            case ENROLMENT -> {
+                return enrol((Input.Enrolled) input);
+            }
+            case RULING -> {
+                return rule((Input.Ruling) input, out);
+            }
+            case CLIMATE -> climate((Input.Climate) input, out);
+            case EDGE, HEALTH, UNIT_DOWN, EXCHANGE -> fromUnit(input, out);
+            case SETTINGS_APPLIED, DEADLINE -> { // Time has passed already; nothing else follows.
+            }
+        }
+        return null;
+    }
+
+    private void begin(Input.Epoch begun) {
+        epoch = begun;
+        epochMicros = nowMicros;
+        if (course != null) {
+            course.setSpeed(begun.speed());
+            if (!begun.continuous()) {
+                units.forgetClocks();
+            }
+        }
+    }
+
+    /** A frozen plan does not change; a second one is not taken. */
+    private void freeze(Input.PlanFrozen frozen) {
+        if (plan != null) {
+            return;
+        }
+        plan = frozen.plan();
+        planSha256 = frozen.sha256();
+        course = new CourseRun(plan, nowMicros);
+        course.setSpeed(epoch == null ? 1 : epoch.speed());
+        course.enter(roster);
+        units = new Units(plan, course);
+        decisions = new Decisions(new Situation(course, devices, units::sensorState));
+    }
+
+    private void enter(Input.RosterFrozen frozen) {
+        if (!roster.isEmpty()) {
+            return;
+        }
+        roster = frozen.lines();
+        rosterSha256 = frozen.sha256();
+        if (course != null) {
+            course.enter(roster);
+        }
+    }
+
+    private Verdict enrol(Input.Enrolled enrolled) {
+        Devices.Holder holder =
+                new Devices.Holder(enrolled.device(), enrolled.person(), enrolled.role());
+        Refusal refusal = devices.enrol(holder, enrolled.codeSha256(), enrolled.tokenSha256());
+        return new Verdict(refusal, lastEntry);
+    }
+
+    private Verdict rule(Input.Ruling ruling, Gathering out) {
+        if (decisions == null) {
+            return Verdict.refused(Refusal.NO_PLAN, lastEntry);
+        }
+        Decisions.Request request =
+                new Decisions.Request(
+                        ruling.key(),
+                        ruling.device(),
+                        ruling.basis(),
+                        ruling.receivedMicros(),
+                        lastEntry,
+                        ruling.act());
+        return decisions.decide(request, nowMicros, out);
+    }
+
+    private void climate(Input.Climate reading, Gathering out) {
+        if (!heat.accept(nowMicros, reading.centiCelsius(), reading.centiPercent())) {
+            String words = "An impossible climate reading was refused.";
+            out.conclude(Fact.aboutUnit(FactKind.ALARM, reading.source(), words));
+        }
+    }
+
+    private void fromUnit(Input input, Gathering out) {
+        if (units == null) {
+            return;
+        }
+        switch (input.kind()) {
+            case EDGE -> units.edge((Input.Edge) input, nowMicros, out);
+            case HEALTH -> units.health((Input.Health) input, nowMicros, out);
+            case UNIT_DOWN -> units.down(((Input.UnitDown) input).unit(), nowMicros, out);
+            case EXCHANGE -> units.exchange((Input.ExchangeAnswered) input, nowMicros, out);
+            default -> throw new IllegalStateException("not from a unit: " + input.kind());
+        }
+    }
+
+    private void keepAlarm(Fact alarm) {
+        String where = alarm.station().isEmpty() ? "" : alarm.station() + ": ";
+        alarms.addFirst(where + alarm.words());
+        if (alarms.size() > ALARMS_KEPT) {
+            alarms.removeLast();
+        }
     }
 
     /** What must hold in the world now, whatever was lost: {@code kept} of each unit. */
     public List<Effect> standing() {
-        return List.of();
+        return units == null ? List.of() : units.standing();
     }
 
+    /** When the lane must hand in a {@link Input.Deadline}, if nothing else comes before. */
     public OptionalLong nextDeadlineMicros() {
-        return OptionalLong.empty();
+        if (course == null) {
+            return OptionalLong.empty();
+        }
+        long next = Math.min(course.nextDeadlineMicros(), units.nextDeadlineMicros());
+        return next == Long.MAX_VALUE ? OptionalLong.empty() : OptionalLong.of(next);
     }
 
     /** SHA-256 over the canonical text of the state, in hex. */
     public String digest() {
-        return "";
+        Canonical text = new Canonical();
+        text.line("rules", RULES_VERSION).line("entry", lastEntry).line("epoch", epoch);
+        text.line("plan", planSha256).line("roster", rosterSha256).line("devices", devices);
+        text.line("heat", heat).line("alarms", alarms).line("decisions", decisions);
+        if (course != null) {
+            course.describe(text);
+            units.describe(text);
+        }
+        return text.hex();
+    }
+
+    public long lastEntry() {
+        return lastEntry;
+    }
+
+    public Optional<ExamPlan> plan() {
+        return Optional.ofNullable(plan);
+    }
+
+    public String planSha256() {
+        return planSha256;
+    }
+
+    public String rosterSha256() {
+        return rosterSha256;
     }
 
     /** Who holds the token with this hash, if anyone. */
-    public Optional<Holder> holder(String tokenSha256) {
-        return Optional.empty();
+    public Optional<Devices.Holder> holder(String tokenSha256) {
+        return devices.holder(tokenSha256);
     }
 
     /** The role a one-time code was made for, used or not; empty when nobody made such a code. */
     public Optional<Role> codeRole(String codeSha256) {
-        return Optional.empty();
+        return devices.roleOfCode(codeSha256);
     }
-
-    /** An enrolled device. */
-    public record Holder(String device, String person, Role role) {}
 
     /** All candidates in the roster's order. */
     public List<Result> results() {
-        return List.of();
+        List<Result> results = new ArrayList<>();
+        if (course != null) {
+            course.attempts().forEach(attempt -> results.add(Results.of(plan, attempt)));
+        }
+        return results;
     }
 
     public ControlFrame control(View view) {
-        throw new UnsupportedOperationException();
+        return new ControlProjection(picture(view)).frame();
     }
 
+    /** One proctor's picture; without a candidate when the device is not with one. */
     public PostFrame post(View view, String device) {
-        throw new UnsupportedOperationException();
+        return new PostProjection(picture(view), device).frame();
     }
 
     public CrewFrame crew(View view) {
-        throw new UnsupportedOperationException();
+        return new StaffProjection(picture(view)).crew();
     }
 
     public BoardFrame board(View view) {
-        throw new UnsupportedOperationException();
+        return new BoardProjection(picture(view)).board();
     }
 
     public LeaderboardFrame leaderboard(View view) {
-        throw new UnsupportedOperationException();
+        return new BoardProjection(picture(view)).leaderboard();
     }
 
     public BenchFrame bench(View view) {
-        throw new UnsupportedOperationException();
+        return new StaffProjection(picture(view)).bench();
+    }
+
+    private Picture picture(View view) {
+        if (course == null || epoch == null) {
+            throw new IllegalStateException("frames need an epoch and a plan");
+        }
+        long at = Math.max(view.gatewayMicros(), nowMicros);
+        long wall = epoch.wallMicros() + (at - epochMicros) / epoch.speed();
+        return new Picture(
+                new Picture.Moment(lastEntry, at, wall, view.troubles(), List.copyOf(alarms)),
+                course,
+                units.all(),
+                List.copyOf(units.newest()),
+                devices,
+                heat);
     }
 
     /**

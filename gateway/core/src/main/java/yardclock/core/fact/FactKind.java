@@ -34,6 +34,7 @@ public enum FactKind {
     EXCHANGE_REFUSED(false),
     PASSAGE_UNASSIGNED(false),
     LATE_EVIDENCE(false),
+    WIDE_BOUND(false),
     ALARM(false);
 
     private final boolean onFeed;

@@ -1,5 +1,7 @@
 package yardclock.core.ruling;
 
+import java.util.Locale;
+
 /** The closed list of reasons a ruling can give; words may be added. */
 public enum Reason {
     SENSOR_FAILED,
@@ -11,5 +13,10 @@ public enum Reason {
     MEDICAL,
     STAFFING,
     COURSE_BLOCKED,
-    OTHER
+    OTHER;
+
+    /** The word in JSON, as {@code sensor-failed}. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
 }

@@ -15,6 +15,7 @@ public enum Refusal {
     UNKNOWN_STATION("The plan has no such station."),
     UNKNOWN_POINT("This station has no such start, checkpoint or finish."),
     UNKNOWN_CRITERION("This station has no such criterion."),
+    ADVICE_ONLY("This is advice. It is never held against anyone."),
     UNKNOWN_UNIT("The plan has no such field unit."),
     NOT_YOUR_CANDIDATE("Another proctor is with this candidate."),
     STOPPED("The course is stopped. Only the safety officer restarts it."),
@@ -39,6 +40,7 @@ public enum Refusal {
     NOT_DONE("There is no result to tell yet."),
     ALREADY_TOLD("The result was told already."),
     ALREADY_DONE("This attempt is over."),
+    NO_SUCH_PROCTOR("No proctor's tablet has this id."),
     ALREADY_ENROLLED("This code was used already. Ask the coordinator for another."),
     UNKNOWN_CODE("This code is not known. Ask the coordinator for another.");
 

@@ -1,0 +1,150 @@
+package yardclock.core.board;
+
+import yardclock.core.result.Result;
+import yardclock.core.result.Results;
+import yardclock.core.ruling.Devices;
+import yardclock.core.ruling.Refusal;
+import yardclock.core.ruling.Role;
+import yardclock.core.run.Attempt;
+import yardclock.core.run.CalledCriterion;
+import yardclock.core.run.CourseRun;
+import yardclock.core.run.Hold;
+import yardclock.core.run.Turn;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Makes the coordinator's frame. */
+public final class ControlProjection {
+    private final Picture picture;
+    private final CourseRun course;
+
+    public ControlProjection(Picture picture) {
+        this.picture = picture;
+        this.course = picture.course();
+    }
+
+    public ControlFrame frame() {
+        return new ControlFrame(
+                picture.head(),
+                next(),
+                onCourse(),
+                course.stations().stream().map(picture::station).toList(),
+                proctors(),
+                waiting(),
+                done(),
+                picture.moment().alarms());
+    }
+
+    private ControlFrame.Next next() {
+        Optional<Attempt> next = course.next();
+        String proctor = freeProctor();
+        List<String> blockers = new ArrayList<>();
+        if (next.isPresent()) {
+            block(blockers, course.status() == CourseRun.Course.STOPPED, Refusal.STOPPED);
+            block(blockers, course.status() == CourseRun.Course.HELD, Refusal.COURSE_HELD);
+            block(blockers, !course.isFirstFree(), Refusal.STATION_NOT_READY);
+            block(blockers, proctor.isEmpty(), Refusal.PROCTOR_BUSY);
+            boolean early = picture.moment().gatewayMicros() < course.notBeforeMicros();
+            block(blockers, early, Refusal.INTERVAL_NOT_OVER);
+        }
+        return new ControlFrame.Next(
+                next.map(Attempt::number).orElse(0),
+                next.isPresent() && blockers.isEmpty(),
+                blockers,
+                course.notBeforeMicros(),
+                proctor);
+    }
+
+    private static void block(List<String> blockers, boolean blocks, Refusal refusal) {
+        if (blocks) {
+            blockers.add(refusal.code());
+        }
+    }
+
+    private String freeProctor() {
+        return proctors().stream()
+                .filter(p -> p.number() == 0)
+                .map(ControlFrame.ProctorView::device)
+                .findFirst()
+                .orElse("");
+    }
+
+    private List<ControlFrame.ProctorView> proctors() {
+        return picture.devices().all().stream()
+                .filter(h -> h.role() == Role.PROCTOR)
+                .map(this::proctor)
+                .toList();
+    }
+
+    private ControlFrame.ProctorView proctor(Devices.Holder holder) {
+        int number = course.beside(holder.device()).map(Attempt::number).orElse(0);
+        return new ControlFrame.ProctorView(holder.device(), holder.person(), number);
+    }
+
+    private List<ControlFrame.OnCourse> onCourse() {
+        return course.attempts().stream()
+                .filter(a -> a.isOnCourse() || a.phase() == Attempt.Phase.FINISHED)
+                .map(this::onCourse)
+                .toList();
+    }
+
+    private ControlFrame.OnCourse onCourse(Attempt attempt) {
+        boolean isFinished = attempt.phase() == Attempt.Phase.FINISHED;
+        int index = attempt.stationIndex();
+        List<CalledCriterion> calls = attempt.calls();
+        return new ControlFrame.OnCourse(
+                attempt.number(),
+                Phases.word(attempt),
+                isFinished ? "" : course.plan().stations().get(index).id(),
+                index,
+                picture.person(attempt.proctorDevice()),
+                startedMicros(attempt),
+                heldSinceMicros(attempt),
+                (int) calls.stream().filter(c -> !c.fault()).count(),
+                (int) calls.stream().filter(CalledCriterion::fault).count(),
+                isFinished ? (int) attempt.turns().stream().filter(t -> !t.isRuled()).count() : 0);
+    }
+
+    private static long startedMicros(Attempt attempt) {
+        return attempt.turns().stream()
+                .findFirst()
+                .map(Turn::start)
+                .map(mark -> mark.stamp().micros())
+                .orElse(-1L);
+    }
+
+    private static long heldSinceMicros(Attempt attempt) {
+        return attempt.holds().stream()
+                .filter(Hold::isOpen)
+                .mapToLong(Hold::inMicros)
+                .findFirst()
+                .orElse(-1);
+    }
+
+    private List<ControlFrame.WaitingView> waiting() {
+        List<ControlFrame.WaitingView> waiting = new ArrayList<>();
+        for (Attempt attempt : course.attempts()) {
+            if (attempt.phase() == Attempt.Phase.WAITING) {
+                int place = waiting.size() + 1;
+                waiting.add(new ControlFrame.WaitingView(attempt.number(), attempt.group(), place));
+            }
+        }
+        return waiting;
+    }
+
+    private List<ControlFrame.DoneView> done() {
+        return course.attempts().stream().filter(Attempt::isDone).map(this::done).toList();
+    }
+
+    private ControlFrame.DoneView done(Attempt attempt) {
+        Result result = Results.of(course.plan(), attempt);
+        return new ControlFrame.DoneView(
+                attempt.number(),
+                result.outcome(),
+                result.outcomeWords(),
+                result.officialMicros(),
+                attempt.isTold());
+    }
+}

@@ -1,0 +1,91 @@
+package yardclock.core.board;
+
+import yardclock.core.course.SensorRef;
+import yardclock.core.health.Unit;
+import yardclock.core.health.UnitStatus;
+import yardclock.core.heat.HeatWatch;
+import yardclock.core.passage.TimedEdge;
+import yardclock.core.ruling.Devices;
+import yardclock.core.run.CourseRun;
+import yardclock.core.run.StationRun;
+
+import java.util.Collection;
+import java.util.List;
+
+/** The state as projections read it, at one moment. Used on the state's own thread only. */
+public record Picture(
+        Moment moment,
+        CourseRun course,
+        Collection<Unit> units,
+        List<TimedEdge> newestEdges,
+        Devices devices,
+        HeatWatch heat) {
+
+    /** When the picture is for, and what the adapters and the engine have to warn of. */
+    public record Moment(
+            long entry,
+            long gatewayMicros,
+            long wallMicros,
+            List<String> troubles,
+            List<String> alarms) {}
+
+    Head head() {
+        return new Head(
+                moment.entry(),
+                moment.gatewayMicros(),
+                moment.wallMicros(),
+                course.speed(),
+                Head.CourseStatus.valueOf(course.status().name()),
+                course.statusWords(),
+                heatView(),
+                moment.troubles());
+    }
+
+    private HeatView heatView() {
+        long now = moment.gatewayMicros();
+        HeatWatch.Reading reading = heat.newest();
+        if (reading == null) {
+            return new HeatView(-1, heat.word(now), -1, 0, 0, -1, "no reading yet");
+        }
+        return new HeatView(
+                heat.level(now),
+                heat.word(now),
+                reading.heatIndexDeci(),
+                reading.centiCelsius(),
+                reading.centiPercent(),
+                now - reading.atMicros(),
+                "heat index from air temperature and humidity, sensor tolerance not added");
+    }
+
+    int sensorState(SensorRef sensor) {
+        return units.stream()
+                .filter(u -> u.plan().id().equals(sensor.unit()))
+                .mapToInt(u -> u.status().sensorState(sensor.sensor()))
+                .findFirst()
+                .orElse(-1);
+    }
+
+    StationView station(StationRun run) {
+        return new StationView(
+                run.station().id(),
+                run.station().name(),
+                StationView.State.valueOf(run.state().name()),
+                run.number(),
+                run.sinceMicros(),
+                trouble(run));
+    }
+
+    /** The first unit of the station that is not up, in words. */
+    private String trouble(StationRun run) {
+        return units.stream()
+                .filter(u -> run.uses(u.plan().id()))
+                .filter(u -> u.status().status() != UnitStatus.Status.UP)
+                .map(u -> u.plan().id() + ": " + u.status().status().words())
+                .findFirst()
+                .orElse("");
+    }
+
+    String person(String device) {
+        return devices.device(device).map(Devices.Holder::person).orElse("");
+    }
+}

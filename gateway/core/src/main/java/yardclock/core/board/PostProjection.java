@@ -1,0 +1,127 @@
+package yardclock.core.board;
+
+import yardclock.core.course.Checkpoint;
+import yardclock.core.course.Criterion;
+import yardclock.core.course.Station;
+import yardclock.core.result.Results;
+import yardclock.core.run.Attempt;
+import yardclock.core.run.CourseRun;
+import yardclock.core.run.Movements;
+import yardclock.core.run.Split;
+import yardclock.core.run.Splits;
+import yardclock.core.run.StationRun;
+import yardclock.core.run.Turn;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Makes one proctor's frame. Splits appear only once the course is done. */
+public final class PostProjection {
+    private final Picture picture;
+    private final CourseRun course;
+    private final String device;
+
+    public PostProjection(Picture picture, String device) {
+        this.picture = picture;
+        this.course = picture.course();
+        this.device = device;
+    }
+
+    public PostFrame frame() {
+        Optional<Attempt> attempt = course.beside(device).or(() -> course.toTell(device));
+        return new PostFrame(
+                picture.head(),
+                device,
+                picture.person(device),
+                attempt.map(this::candidate).orElse(null));
+    }
+
+    private PostFrame.Candidate candidate(Attempt attempt) {
+        boolean isThrough = attempt.phase() == Attempt.Phase.FINISHED || attempt.isDone();
+        return new PostFrame.Candidate(
+                attempt.number(),
+                Phases.word(attempt),
+                attempt.revision(),
+                canGiveStart(attempt),
+                course.isSignalPending(attempt) ? attempt.signalAskedMicros() : -1,
+                isThrough ? null : at(attempt),
+                calls(attempt),
+                isThrough
+                        ? attempt.turns().stream().map(PostProjection::split).toList()
+                        : List.of(),
+                attempt.isDone() ? Results.of(course.plan(), attempt).outcome() : "",
+                attempt.isTold());
+    }
+
+    private boolean canGiveStart(Attempt attempt) {
+        return attempt.phase() == Attempt.Phase.RELEASED
+                && !attempt.isHeld()
+                && course.status() != CourseRun.Course.STOPPED
+                && Movements.startsBySignal(course.plan().stations().get(0))
+                && !course.isSignalPending(attempt);
+    }
+
+    private static List<PostFrame.Warning> calls(Attempt attempt) {
+        return attempt.calls().stream()
+                .map(c -> new PostFrame.Warning(c.station(), c.criterion(), c.fault()))
+                .toList();
+    }
+
+    private PostFrame.At at(Attempt attempt) {
+        int index = attempt.stationIndex();
+        Station station = course.plan().stations().get(index);
+        StationRun run = course.station(station.id()).orElseThrow();
+        Optional<Turn> turn = attempt.turnAt(station.id());
+        return new PostFrame.At(
+                station.id(),
+                index,
+                course.plan().stations().size(),
+                station.name(),
+                station.task(),
+                station.finish().words(),
+                StationView.State.valueOf(run.state().name()),
+                turn.map(Turn::isStarted).orElse(false),
+                station.finish().isJudged(),
+                turn.map(Turn::allSeen).orElse(false),
+                station.checkpoints().stream().map(c -> point(c, turn)).toList(),
+                station.criteria().stream().map(c -> criterion(attempt, station, c)).toList());
+    }
+
+    private static PostFrame.Point point(Checkpoint checkpoint, Optional<Turn> turn) {
+        return new PostFrame.Point(
+                checkpoint.id(),
+                checkpoint.name(),
+                turn.map(t -> t.seen(checkpoint)).orElse(0),
+                checkpoint.count(),
+                checkpoint.trigger().isJudged());
+    }
+
+    private static PostFrame.CriterionView criterion(
+            Attempt attempt, Station station, Criterion criterion) {
+        long faults =
+                attempt.calls().stream()
+                        .filter(c -> c.station().equals(station.id()))
+                        .filter(c -> c.criterion().equals(criterion.id()) && c.fault())
+                        .count();
+        return new PostFrame.CriterionView(
+                criterion.id(),
+                criterion.kind().word(),
+                criterion.words(),
+                (int) attempt.warnings(station.id(), criterion.id()),
+                (int) faults);
+    }
+
+    private static PostFrame.Split split(Turn turn) {
+        Split split = Splits.of(turn);
+        return new PostFrame.Split(
+                split.station(),
+                turn.station().name(),
+                split.state().word(),
+                split.clean(),
+                split.micros(),
+                split.lowerMicros(),
+                split.upperMicros(),
+                split.handMicros(),
+                split.why());
+    }
+}

@@ -1,0 +1,119 @@
+package yardclock.core.board;
+
+import yardclock.core.course.Contact;
+import yardclock.core.course.SensorPlan;
+import yardclock.core.course.SensorRef;
+import yardclock.core.course.Text;
+import yardclock.core.health.Unit;
+import yardclock.core.health.UnitStatus;
+import yardclock.core.intake.BootLedger;
+import yardclock.core.passage.TimedEdge;
+import yardclock.core.run.StationRun;
+import yardclock.core.time.GatewayTime;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+
+/** Makes the frames of those who look after the equipment: the crew's and the technician's. */
+public final class StaffProjection {
+    private final Picture picture;
+
+    public StaffProjection(Picture picture) {
+        this.picture = picture;
+    }
+
+    public CrewFrame crew() {
+        List<CrewFrame.Reset> resets =
+                picture.course().stations().stream()
+                        .filter(run -> run.state() == StationRun.State.TO_BE_RESET)
+                        .sorted(Comparator.comparingLong(StationRun::sinceMicros))
+                        .map(this::reset)
+                        .toList();
+        List<StationView> stations =
+                picture.course().stations().stream().map(picture::station).toList();
+        return new CrewFrame(picture.head(), resets, stations);
+    }
+
+    private CrewFrame.Reset reset(StationRun run) {
+        List<Text> open =
+                run.station().homeContacts().stream()
+                        .filter(this::isNotHome)
+                        .map(home -> sensorName(home.sensor()))
+                        .toList();
+        return new CrewFrame.Reset(
+                run.station().id(), run.station().name(), run.sinceMicros(), open);
+    }
+
+    private boolean isNotHome(Contact home) {
+        int state = picture.sensorState(home.sensor());
+        return state >= 0 && state != home.state();
+    }
+
+    private Text sensorName(SensorRef sensor) {
+        return picture.course()
+                .plan()
+                .fieldUnit(sensor.unit())
+                .flatMap(
+                        u ->
+                                u.sensors().stream()
+                                        .filter(s -> s.number() == sensor.sensor())
+                                        .findFirst())
+                .map(SensorPlan::name)
+                .orElse(new Text(sensor.toString(), sensor.toString()));
+    }
+
+    public BenchFrame bench() {
+        return new BenchFrame(
+                picture.head(),
+                picture.units().stream().map(this::unit).toList(),
+                picture.newestEdges().stream().map(StaffProjection::edge).toList(),
+                picture.moment().alarms());
+    }
+
+    private BenchFrame.UnitView unit(Unit unit) {
+        UnitStatus status = unit.status();
+        String boot = status.boot();
+        BootLedger ledger = boot.isEmpty() ? new BootLedger() : unit.ledger().boot(boot);
+        return new BenchFrame.UnitView(
+                unit.plan().id(),
+                unit.plan().place(),
+                status.status().word(),
+                status.status().words(),
+                status.sinceMicros(),
+                boot,
+                ledger.announcedNext(),
+                ledger.contiguous(),
+                ledger.gaps().stream().map(BootLedger.Range::toString).toList(),
+                unit.ledger().fresh(),
+                unit.ledger().duplicates(),
+                unit.ledger().conflicts(),
+                unit.ledger().refused(),
+                status.batteryMillivolts(),
+                status.rssiDbm(),
+                status.bufferFill(),
+                status.firmware(),
+                unit.clockStatus(boot, new GatewayTime(picture.moment().gatewayMicros())),
+                unit.plan().sensors().stream().map(s -> sensor(status, s)).toList());
+    }
+
+    private static BenchFrame.SensorView sensor(UnitStatus status, SensorPlan sensor) {
+        return new BenchFrame.SensorView(
+                sensor.number(),
+                sensor.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                sensor.name(),
+                status.sensorState(sensor.number()),
+                sensor.restState(),
+                status.lastEdgeMicros(sensor.number()));
+    }
+
+    private static BenchFrame.EdgeView edge(TimedEdge edge) {
+        return new BenchFrame.EdgeView(
+                edge.sensor().unit(),
+                edge.seq(),
+                edge.sensor().sensor(),
+                edge.state(),
+                edge.stamp().micros(),
+                edge.stamp().widthMicros());
+    }
+}

@@ -1,0 +1,260 @@
+package yardclock.core.engine;
+
+import yardclock.core.course.ExamPlan;
+import yardclock.core.course.FieldUnit;
+import yardclock.core.course.SensorRef;
+import yardclock.core.fact.Canonical;
+import yardclock.core.fact.Effect;
+import yardclock.core.fact.Fact;
+import yardclock.core.fact.FactKind;
+import yardclock.core.fact.Gathering;
+import yardclock.core.health.Unit;
+import yardclock.core.health.UnitStatus;
+import yardclock.core.intake.BootLedger;
+import yardclock.core.intake.Judgement;
+import yardclock.core.intake.RawEdge;
+import yardclock.core.passage.TimedEdge;
+import yardclock.core.run.CourseRun;
+import yardclock.core.time.Exchange;
+import yardclock.core.time.Stamp;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What field units say, on its way to the course: judged, stamped in gateway time, routed.
+ *
+ * <p>An edge of a unit whose clock was never compared waits; the first exchange lets it through.
+ */
+final class Units {
+    /** What the bench shows as the newest edges. */
+    static final int NEWEST_SHOWN = 80;
+
+    /** A missing edge is asked for at most this often; in real time, as all retries. */
+    private static final long ASK_AGAIN_REAL_MICROS = 1_000_000;
+
+    private final Map<String, Unit> units = new LinkedHashMap<>();
+    private final Deque<TimedEdge> newest = new ArrayDeque<>();
+    private final CourseRun course;
+
+    Units(ExamPlan plan, CourseRun course) {
+        this.course = course;
+        for (FieldUnit unit : plan.fieldUnits()) {
+            units.put(unit.id(), new Unit(unit));
+        }
+    }
+
+    Collection<Unit> all() {
+        return Collections.unmodifiableCollection(units.values());
+    }
+
+    Collection<TimedEdge> newest() {
+        return Collections.unmodifiableCollection(newest);
+    }
+
+    int sensorState(SensorRef sensor) {
+        Unit unit = units.get(sensor.unit());
+        return unit == null ? -1 : unit.status().sensorState(sensor.sensor());
+    }
+
+    void edge(Input.Edge edge, long nowMicros, Gathering out) {
+        Unit unit = known(edge.unit(), out);
+        if (unit == null) {
+            return;
+        }
+        alive(unit, nowMicros, out);
+        RawEdge raw = new RawEdge(edge.sensor(), edge.state(), edge.tick());
+        Judgement judgement = unit.ledger().take(edge.boot(), edge.seq(), raw);
+        out.conclude(Fact.aboutUnit(kindOf(judgement), edge.unit(), "seq " + edge.seq()));
+        if (judgement == Judgement.CONFLICTING) {
+            out.conclude(
+                    Fact.aboutUnit(
+                            FactKind.ALARM,
+                            edge.unit(),
+                            "The same edge number came twice with different content."));
+        }
+        BootLedger ledger = unit.ledger().boot(edge.boot());
+        out.ask(new Effect.Kept(edge.unit(), edge.boot(), ledger.contiguous()));
+        askForGaps(unit, edge.boot(), nowMicros, out);
+        if (judgement == Judgement.FRESH) {
+            unit.status().edge(edge.sensor(), edge.state(), nowMicros);
+            Unit.Waiting taken =
+                    new Unit.Waiting(
+                            edge.boot(),
+                            edge.seq(),
+                            edge.sensor(),
+                            edge.state(),
+                            edge.tick(),
+                            nowMicros);
+            stampOrWait(unit, taken, nowMicros, out);
+        }
+    }
+
+    private static FactKind kindOf(Judgement judgement) {
+        return switch (judgement) {
+            case FRESH -> FactKind.EDGE_TAKEN;
+            case DUPLICATE -> FactKind.EDGE_DUPLICATE;
+            case CONFLICTING -> FactKind.EDGE_CONFLICT;
+            case BACKWARDS -> FactKind.EDGE_REFUSED;
+        };
+    }
+
+    private void stampOrWait(Unit unit, Unit.Waiting edge, long nowMicros, Gathering out) {
+        Optional<Stamp> stamp = unit.stamp(edge);
+        if (stamp.isEmpty()) {
+            if (!unit.await(edge)) {
+                out.conclude(
+                        Fact.aboutUnit(
+                                FactKind.ALARM,
+                                unit.plan().id(),
+                                "Its clock was never compared; its edges are only journalled."));
+            }
+            return;
+        }
+        SensorRef sensor = new SensorRef(unit.plan().id(), edge.sensor());
+        TimedEdge timed = new TimedEdge(sensor, edge.state(), stamp.get(), edge.boot(), edge.seq());
+        newest.addFirst(timed);
+        if (newest.size() > NEWEST_SHOWN) {
+            newest.removeLast();
+        }
+        warnOfWidth(timed, out);
+        course.edge(timed, nowMicros, out);
+    }
+
+    private void warnOfWidth(TimedEdge edge, Gathering out) {
+        if (edge.stamp().widthMicros() > course.plan().timing().boundLimitMicros()) {
+            out.conclude(
+                    new Fact(
+                            FactKind.WIDE_BOUND,
+                            0,
+                            edge.sensor().unit(),
+                            "",
+                            edge.stamp(),
+                            edge.stamp().widthMicros(),
+                            "interval wider than the plan allows"));
+        }
+    }
+
+    private void askForGaps(Unit unit, String boot, long nowMicros, Gathering out) {
+        List<BootLedger.Range> gaps = unit.ledger().boot(boot).gaps();
+        long every = ASK_AGAIN_REAL_MICROS * course.speed();
+        if (gaps.isEmpty() || !unit.mayAskAgain(nowMicros, every)) {
+            return;
+        }
+        for (BootLedger.Range gap : gaps) {
+            out.ask(new Effect.AskAgain(unit.plan().id(), boot, gap.from(), gap.to()));
+        }
+        out.conclude(Fact.aboutUnit(FactKind.GAP_OPENED, unit.plan().id(), gaps.toString()));
+    }
+
+    void health(Input.Health health, long nowMicros, Gathering out) {
+        Unit unit = known(health.unit(), out);
+        if (unit == null) {
+            return;
+        }
+        UnitStatus status = unit.status();
+        if (!health.boot().equals(status.boot())) {
+            out.conclude(Fact.aboutUnit(FactKind.UNIT_BOOTED, health.unit(), health.boot()));
+        }
+        status.report(
+                health.boot(),
+                health.batteryMillivolts(),
+                health.rssiDbm(),
+                health.bufferFill(),
+                health.firmware());
+        status.states(health.sensorStates());
+        alive(unit, nowMicros, out);
+        BootLedger ledger = unit.ledger().boot(health.boot());
+        // What was announced last time had until now to arrive; only then is it a gap.
+        askForGaps(unit, health.boot(), nowMicros, out);
+        ledger.announce(health.nextSeq());
+    }
+
+    void down(String id, long nowMicros, Gathering out) {
+        Unit unit = known(id, out);
+        if (unit != null && unit.status().down(nowMicros)) {
+            tellStatus(unit, FactKind.UNIT_SILENT, out);
+        }
+    }
+
+    void exchange(Input.ExchangeAnswered answer, long nowMicros, Gathering out) {
+        Unit unit = known(answer.unit(), out);
+        if (unit == null) {
+            return;
+        }
+        alive(unit, nowMicros, out);
+        Exchange exchange =
+                new Exchange(
+                        answer.gatewaySentMicros(),
+                        answer.unitReceivedTick(),
+                        answer.unitSentTick(),
+                        answer.gatewayReceivedMicros());
+        boolean taken = unit.clock(answer.boot()).accept(exchange);
+        FactKind kind = taken ? FactKind.EXCHANGE_TAKEN : FactKind.EXCHANGE_REFUSED;
+        out.conclude(Fact.aboutUnit(kind, answer.unit(), ""));
+        for (Unit.Waiting waiting : unit.takeStampable(answer.boot())) {
+            stampOrWait(unit, waiting, nowMicros, out);
+        }
+    }
+
+    /** On a new time line what was compared before is of no use. */
+    void forgetClocks() {
+        units.values().forEach(Unit::forgetClocks);
+    }
+
+    private Unit known(String id, Gathering out) {
+        Unit unit = units.get(id);
+        if (unit == null) {
+            out.conclude(Fact.aboutUnit(FactKind.EDGE_REFUSED, id, "unknown unit"));
+        }
+        return unit;
+    }
+
+    private static void alive(Unit unit, long nowMicros, Gathering out) {
+        if (unit.status().signOfLife(nowMicros)) {
+            tellStatus(unit, FactKind.UNIT_BACK, out);
+        }
+    }
+
+    private static void tellStatus(Unit unit, FactKind kind, Gathering out) {
+        out.conclude(Fact.aboutUnit(kind, unit.plan().id(), unit.status().status().words()));
+    }
+
+    void passTime(long nowMicros, Gathering out) {
+        for (Unit unit : units.values()) {
+            if (unit.status().passTime(nowMicros, course.speed())) {
+                tellStatus(unit, FactKind.UNIT_SILENT, out);
+            }
+        }
+    }
+
+    long nextDeadlineMicros() {
+        return units.values().stream()
+                .mapToLong(u -> u.status().nextDeadlineMicros(course.speed()))
+                .min()
+                .orElse(Long.MAX_VALUE);
+    }
+
+    List<Effect> standing() {
+        List<Effect> kept = new ArrayList<>();
+        for (Unit unit : units.values()) {
+            String boot = unit.status().boot();
+            if (!boot.isEmpty()) {
+                long upto = unit.ledger().boot(boot).contiguous();
+                kept.add(new Effect.Kept(unit.plan().id(), boot, upto));
+            }
+        }
+        return kept;
+    }
+
+    void describe(Canonical text) {
+        units.values().forEach(unit -> text.line("unit", unit));
+    }
+}

@@ -1,0 +1,120 @@
+package yardclock.core.health;
+
+import yardclock.core.course.FieldUnit;
+import yardclock.core.course.SensorPlan;
+import yardclock.core.intake.UnitLedger;
+import yardclock.core.time.ClockStatus;
+import yardclock.core.time.GatewayTime;
+import yardclock.core.time.MinimumDelayClock;
+import yardclock.core.time.Stamp;
+import yardclock.core.time.StationTick;
+import yardclock.core.time.UnitClock;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * One field unit as the gateway knows it: its ledger of edges, its clocks by boot, its status, and
+ * the edges that still wait for a first exchange.
+ */
+public final class Unit {
+    /** A unit whose clock is never compared can't fill the memory; its edges stay journalled. */
+    static final int WAITING_MAX = 4_000;
+
+    static final int CLOCKS_KEPT = 4;
+
+    private final FieldUnit plan;
+    private final UnitLedger ledger = new UnitLedger();
+    private final UnitStatus status = new UnitStatus();
+    private final Map<String, UnitClock> clocks = new LinkedHashMap<>();
+    private final List<Waiting> waiting = new ArrayList<>();
+    private long askedAgainMicros = Long.MIN_VALUE;
+
+    public Unit(FieldUnit plan) {
+        this.plan = plan;
+    }
+
+    /** An edge without a bound yet. */
+    public record Waiting(
+            String boot, long seq, int sensor, int state, long tick, long arrivedMicros) {}
+
+    public FieldUnit plan() {
+        return plan;
+    }
+
+    public UnitLedger ledger() {
+        return ledger;
+    }
+
+    public UnitStatus status() {
+        return status;
+    }
+
+    public UnitClock clock(String boot) {
+        UnitClock clock = clocks.get(boot);
+        if (clock == null) {
+            clock = new MinimumDelayClock();
+            clocks.put(boot, clock);
+            if (clocks.size() > CLOCKS_KEPT) {
+                clocks.remove(clocks.keySet().iterator().next());
+            }
+        }
+        return clock;
+    }
+
+    /** The figures of a boot's clock, of one never compared if there is none. */
+    public ClockStatus clockStatus(String boot, GatewayTime now) {
+        UnitClock clock = clocks.get(boot);
+        return (clock == null ? new MinimumDelayClock() : clock).status(now);
+    }
+
+    /** A new time line of the gateway: what was compared with the old one is of no use any more. */
+    public void forgetClocks() {
+        clocks.clear();
+    }
+
+    /** Where a tick lies in gateway time, the sensor's own lateness included in the lower limit. */
+    public Optional<Stamp> stamp(Waiting edge) {
+        long response =
+                plan.sensors().stream()
+                        .filter(s -> s.number() == edge.sensor())
+                        .mapToLong(SensorPlan::responseMicros)
+                        .findFirst()
+                        .orElse(0);
+        return clock(edge.boot())
+                .at(new StationTick(edge.tick()), new GatewayTime(edge.arrivedMicros()))
+                .map(stamp -> stamp.widened(response, 0));
+    }
+
+    /** Keeps an edge until its clock was compared; whether there was room. */
+    public boolean await(Waiting edge) {
+        return waiting.size() < WAITING_MAX && waiting.add(edge);
+    }
+
+    /** Takes out all waiting edges that have a bound now, in the order they came. */
+    public List<Waiting> takeStampable(String boot) {
+        List<Waiting> now = waiting.stream().filter(w -> w.boot().equals(boot)).toList();
+        waiting.removeAll(now);
+        return now;
+    }
+
+    /**
+     * Whether a resend may be asked for now; asking at once again would only double the traffic.
+     */
+    public boolean mayAskAgain(long nowMicros, long everyMicros) {
+        boolean may =
+                askedAgainMicros == Long.MIN_VALUE || nowMicros - askedAgainMicros >= everyMicros;
+        if (may) {
+            askedAgainMicros = nowMicros;
+        }
+        return may;
+    }
+
+    @Override
+    public String toString() {
+        return plan.id() + " " + ledger + " " + status + " " + clocks + " " + waiting;
+    }
+}

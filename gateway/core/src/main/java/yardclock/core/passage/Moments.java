@@ -1,0 +1,94 @@
+package yardclock.core.passage;
+
+import yardclock.core.course.Contact;
+import yardclock.core.course.SensorRef;
+import yardclock.core.course.Trigger;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Walks through edges in time order and finds the moments of one combination. Used once. */
+final class Moments {
+    private final Trigger trigger;
+    private final List<TimedEdge> edges;
+    private final long fromMicros;
+    private final Map<SensorRef, TimedEdge> last = new TreeMap<>();
+    private final List<Moment> found = new ArrayList<>();
+    private int reached;
+    private long firstContactMicros;
+
+    Moments(Trigger trigger, List<TimedEdge> edges, long fromMicros) {
+        this.trigger = trigger;
+        this.edges = edges;
+        this.fromMicros = fromMicros;
+    }
+
+    List<Moment> find() {
+        for (int i = 0; i < edges.size(); i++) {
+            TimedEdge edge = edges.get(i);
+            TimedEdge before = last.get(edge.sensor());
+            if (before != null && before.state() == edge.state()) {
+                continue;
+            }
+            last.put(edge.sensor(), edge);
+            if (edge.stamp().micros() >= fromMicros && completes(edge)) {
+                found.add(new Moment(edge, i, otherStateMicros(edge, before)));
+            }
+        }
+        return found;
+    }
+
+    private static long otherStateMicros(TimedEdge edge, TimedEdge before) {
+        return before == null ? Moment.SINCE_EVER : edge.stamp().micros() - before.stamp().micros();
+    }
+
+    private boolean completes(TimedEdge edge) {
+        return switch (trigger.combination()) {
+            case SINGLE, ANY_OF, SIGNAL, JUDGED -> anyOf(edge);
+            case ALL_OF -> allOf(edge);
+            case SEQUENCE -> inOrder(edge, Long.MAX_VALUE);
+            case DIRECTION -> inOrder(edge, trigger.guards().withinMicros());
+        };
+    }
+
+    private boolean anyOf(TimedEdge edge) {
+        return trigger.contacts().stream().anyMatch(contact -> matches(contact, edge));
+    }
+
+    private boolean allOf(TimedEdge edge) {
+        return anyOf(edge)
+                && trigger.contacts().stream()
+                        .allMatch(
+                                contact -> {
+                                    TimedEdge latest = last.get(contact.sensor());
+                                    return latest != null && latest.state() == contact.state();
+                                });
+    }
+
+    /** A contact out of turn begins the order anew if it is the first one; others are ignored. */
+    private boolean inOrder(TimedEdge edge, long withinMicros) {
+        List<Contact> contacts = trigger.contacts();
+        long at = edge.stamp().micros();
+        if (reached > 0 && at - firstContactMicros > withinMicros) {
+            reached = 0;
+        }
+        if (matches(contacts.get(reached), edge)) {
+            firstContactMicros = reached == 0 ? at : firstContactMicros;
+            reached++;
+        } else if (matches(contacts.get(0), edge)) {
+            firstContactMicros = at;
+            reached = 1;
+        }
+        if (reached < contacts.size()) {
+            return false;
+        }
+        reached = 0;
+        return true;
+    }
+
+    private static boolean matches(Contact contact, TimedEdge edge) {
+        return contact.sensor().equals(edge.sensor()) && contact.state() == edge.state();
+    }
+}

@@ -1,0 +1,145 @@
+package yardclock.core.result;
+
+import yardclock.core.course.ExamPlan;
+import yardclock.core.course.Station;
+import yardclock.core.course.TimingRules;
+import yardclock.core.run.Attempt;
+import yardclock.core.run.Mark;
+import yardclock.core.run.OfficialTime;
+import yardclock.core.run.Split;
+import yardclock.core.run.SplitState;
+import yardclock.core.run.Splits;
+import yardclock.core.run.Turn;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Makes the result of an attempt. Pure. */
+public final class Results {
+    private final ExamPlan plan;
+    private final Attempt attempt;
+    private final Optional<OfficialTime> time;
+
+    private Results(ExamPlan plan, Attempt attempt) {
+        this.plan = plan;
+        this.attempt = attempt;
+        this.time = OfficialTime.of(plan, attempt);
+    }
+
+    public static Result of(ExamPlan plan, Attempt attempt) {
+        return new Results(plan, attempt).result();
+    }
+
+    private Result result() {
+        Decision decision =
+                time.map(t -> Decision.of(t.lowerMicros(), t.upperMicros(), plan.timing()))
+                        .orElse(null);
+        String outcome = attempt.isDone() ? outcome(decision) : "";
+        return new Result(
+                attempt.number(),
+                attempt.group(),
+                outcome,
+                outcomeWords(outcome),
+                time.map(OfficialTime::micros).orElse(-1L),
+                time.map(OfficialTime::lowerMicros).orElse(-1L),
+                time.map(OfficialTime::upperMicros).orElse(-1L),
+                time.map(t -> DisplayedTime.text(Math.max(0, t.micros()), plan.timing()))
+                        .orElse(""),
+                decision == null ? "" : decision.word(),
+                decision == null ? "" : rule(decision),
+                time.map(OfficialTime::creditMicros).orElse(0L),
+                attempt.isTold(),
+                splits(),
+                calls());
+    }
+
+    /** What ended the attempt early comes first, then a fault, then the time. */
+    private String outcome(Decision decision) {
+        if (!attempt.ended().isEmpty()) {
+            return attempt.ended();
+        }
+        if (attempt.hasFault()) {
+            return OutcomeKind.FAILED_CRITERION.word();
+        }
+        if (decision == null) {
+            return OutcomeKind.UNDECIDED.word();
+        }
+        boolean benefit = plan.timing().undecided() == TimingRules.UndecidedRule.CANDIDATES_BENEFIT;
+        return switch (decision) {
+            case WITHIN -> OutcomeKind.PASSED.word();
+            case OVER -> OutcomeKind.FAILED_TIME.word();
+            case UNDECIDED -> benefit ? OutcomeKind.PASSED.word() : OutcomeKind.UNDECIDED.word();
+        };
+    }
+
+    private String outcomeWords(String outcome) {
+        if (!attempt.endedWords().isEmpty()) {
+            return attempt.endedWords();
+        }
+        return switch (outcome) {
+            case "" -> "";
+            case "passed" -> "Passed the timed part.";
+            case "failed-time" -> "The official time is over the cut-off.";
+            case "failed-criterion" -> "A criterion was not met.";
+            case "undecided" ->
+                    time.isPresent()
+                            ? "Within the timing uncertainty of the cut-off: to review."
+                            : "There is no official time: to review.";
+            case "withdrawn" -> "Withdrew from the attempt.";
+            case "no-show" -> "Did not come.";
+            default -> outcome;
+        };
+    }
+
+    private String rule(Decision decision) {
+        if (decision != Decision.UNDECIDED) {
+            return "The whole interval lies on one side of the cut-off.";
+        }
+        return plan.timing().undecided() == TimingRules.UndecidedRule.CANDIDATES_BENEFIT
+                ? "The cut-off lies inside the interval: the plan decides for the candidate."
+                : "The cut-off lies inside the interval: the plan asks for a review.";
+    }
+
+    private List<Result.SplitLine> splits() {
+        List<Result.SplitLine> lines = new ArrayList<>();
+        for (Station station : plan.stations()) {
+            attempt.turnAt(station.id()).map(Results::line).ifPresent(lines::add);
+        }
+        return lines;
+    }
+
+    private static Result.SplitLine line(Turn turn) {
+        Split split = Splits.of(turn);
+        boolean isVoid = split.state() == SplitState.VOID;
+        String why = turn.ruledWords().isEmpty() ? split.why().en() : turn.ruledWords();
+        return new Result.SplitLine(
+                split.station(),
+                split.state().word(),
+                micros(turn.start()),
+                isVoid || !turn.isFinished() && !turn.isRuled() ? -1 : micros(turn.finish()),
+                split.micros(),
+                split.lowerMicros(),
+                split.upperMicros(),
+                split.automaticMicros(),
+                split.handMicros(),
+                why);
+    }
+
+    private static long micros(Mark mark) {
+        return mark == null ? -1 : mark.stamp().micros();
+    }
+
+    private List<Result.CallLine> calls() {
+        return attempt.calls().stream()
+                .map(
+                        c ->
+                                new Result.CallLine(
+                                        c.station(),
+                                        c.criterion(),
+                                        c.fault(),
+                                        c.atMicros(),
+                                        c.person()))
+                .toList();
+    }
+}

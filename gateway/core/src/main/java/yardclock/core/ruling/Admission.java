@@ -1,0 +1,304 @@
+package yardclock.core.ruling;
+
+import yardclock.core.course.Contact;
+import yardclock.core.course.CriterionKind;
+import yardclock.core.course.SensorRef;
+import yardclock.core.course.Station;
+import yardclock.core.run.Attempt;
+import yardclock.core.run.CourseRun;
+import yardclock.core.run.SplitState;
+import yardclock.core.run.Splits;
+import yardclock.core.run.StationRun;
+import yardclock.core.run.Turn;
+
+import java.util.EnumSet;
+import java.util.Set;
+import java.util.function.ToIntFunction;
+
+/**
+ * Whether an act is admissible now.
+ *
+ * <p>All that speaks against it is gathered; the person is told what stands first in {@link
+ * Refusal}'s order. Reads the state and changes nothing.
+ */
+final class Admission {
+    static final int WORDS_MAX = 500;
+    private static final long SHORTEST_HAND_MICROS = 1_000_000;
+    private static final long LONGEST_HAND_MICROS = 3_600_000_000L;
+
+    private final CourseRun course;
+    private final Devices devices;
+    private final ToIntFunction<SensorRef> sensorState;
+    private final Set<Refusal> against = EnumSet.noneOf(Refusal.class);
+    private final Devices.Holder who;
+    private final long basis;
+    private final long nowMicros;
+
+    Admission(Situation situation, Devices.Holder who, long basis, long nowMicros) {
+        this.course = situation.course();
+        this.devices = situation.devices();
+        this.sensorState = situation.sensorState();
+        this.who = who;
+        this.basis = basis;
+        this.nowMicros = nowMicros;
+    }
+
+    /** Null when admissible. */
+    Refusal refusal(Act act) {
+        refuseIf(!act.kind().allows(who.role()), Refusal.NOT_YOUR_ROLE);
+        switch (act.kind()) {
+            case RELEASE -> release((Act.Release) act);
+            case GIVE_START -> giveStart(((Act.GiveStart) act).number());
+            case TAP -> tap((Act.Tap) act);
+            case CALL -> call((Act.Call) act);
+            case CONFIRM -> confirm((Act.Confirm) act);
+            case VOID_SPLIT -> voidSplit((Act.VoidSplit) act);
+            case HAND_TIME -> handTime((Act.HandTime) act);
+            case HOLD_CANDIDATE -> hold((Act.HoldCandidate) act);
+            case RESUME_CANDIDATE -> resume(((Act.ResumeCandidate) act).number());
+            case HOLD_COURSE -> holdCourse(((Act.HoldCourse) act).words());
+            case RESUME_COURSE -> resumeCourse();
+            case STOP_ALL -> words(((Act.StopAll) act).words());
+            case RESTART -> refuseIf(!isStopped(), Refusal.NOT_STOPPED);
+            case STATION_READY -> ready(((Act.StationReady) act).station());
+            case WITHDRAW -> withdraw((Act.Withdraw) act);
+            case NO_SHOW -> noShow(((Act.NoShow) act).number());
+            case TELL -> tell(((Act.Tell) act).number());
+            case HAND_OVER -> handOver((Act.HandOver) act);
+            case IDENTIFY -> identify((Act.Identify) act);
+            case NOTE -> note((Act.Note) act);
+        }
+        return against.isEmpty() ? null : against.iterator().next();
+    }
+
+    private void refuseIf(boolean holds, Refusal refusal) {
+        if (holds) {
+            against.add(refusal);
+        }
+    }
+
+    private void words(String words) {
+        refuseIf(words != null && words.length() > WORDS_MAX, Refusal.WORDS_TOO_LONG);
+    }
+
+    private boolean isStopped() {
+        return course.status() == CourseRun.Course.STOPPED;
+    }
+
+    /** The candidate, or null after noting that there is none. */
+    private Attempt candidate(int number) {
+        Attempt attempt = course.attempt(number).orElse(null);
+        refuseIf(attempt == null, Refusal.UNKNOWN_NUMBER);
+        if (attempt != null && who.role() == Role.PROCTOR) {
+            refuseIf(!attempt.proctorDevice().equals(who.device()), Refusal.NOT_YOUR_CANDIDATE);
+        }
+        return attempt;
+    }
+
+    private StationRun station(String id) {
+        StationRun run = course.station(id).orElse(null);
+        refuseIf(run == null, Refusal.UNKNOWN_STATION);
+        return run;
+    }
+
+    private void release(Act.Release act) {
+        Attempt attempt = candidate(act.number());
+        refuseIf(isStopped(), Refusal.STOPPED);
+        refuseIf(course.status() == CourseRun.Course.HELD, Refusal.COURSE_HELD);
+        proctor(act.proctorDevice());
+        refuseIf(!course.isFirstFree(), Refusal.STATION_NOT_READY);
+        refuseIf(nowMicros < course.notBeforeMicros(), Refusal.INTERVAL_NOT_OVER);
+        refuseIf(
+                attempt != null && course.next().filter(next -> next == attempt).isEmpty(),
+                Refusal.NOT_NEXT);
+    }
+
+    private void proctor(String device) {
+        boolean isProctor =
+                devices.device(device).filter(h -> h.role() == Role.PROCTOR).isPresent();
+        refuseIf(!isProctor, Refusal.NO_SUCH_PROCTOR);
+        refuseIf(course.beside(device).isPresent(), Refusal.PROCTOR_BUSY);
+    }
+
+    private void giveStart(int number) {
+        Attempt attempt = candidate(number);
+        refuseIf(isStopped(), Refusal.STOPPED);
+        if (attempt == null) {
+            return;
+        }
+        boolean waits = attempt.phase() == Attempt.Phase.WAITING;
+        refuseIf(waits, Refusal.NOT_RELEASED);
+        refuseIf(!waits && attempt.phase() != Attempt.Phase.RELEASED, Refusal.ALREADY_STARTED);
+        refuseIf(course.isSignalPending(attempt), Refusal.ALREADY_STARTED);
+        refuseIf(attempt.isHeld(), Refusal.ALREADY_HELD);
+    }
+
+    private void tap(Act.Tap act) {
+        Attempt attempt = candidate(act.number());
+        StationRun run = station(act.station());
+        if (attempt == null || run == null) {
+            return;
+        }
+        boolean isStart = act.point().equals("start");
+        boolean isKnown =
+                isStart
+                        || act.point().equals("finish")
+                        || run.station().checkpoint(act.point()).isPresent();
+        refuseIf(!isKnown, Refusal.UNKNOWN_POINT);
+        Turn turn = attempt.turnAt(act.station()).orElse(null);
+        boolean isOver = attempt.isDone() || attempt.phase() == Attempt.Phase.WAITING;
+        refuseIf(isOver, Refusal.NOT_ON_COURSE);
+        refuseIf(turn != null && turn.isRuled(), Refusal.ALREADY_RULED);
+        if (turn == null) {
+            refuseIf(!isStart || !course.isExpectedAt(attempt, run), Refusal.NO_SUCH_SPLIT);
+            refuseIf(run.state() != StationRun.State.READY, Refusal.STATION_NOT_READY);
+            refuseIf(isStopped(), Refusal.STOPPED);
+        }
+    }
+
+    private void call(Act.Call act) {
+        Attempt attempt = candidate(act.number());
+        StationRun run = station(act.station());
+        words(act.words());
+        if (run != null) {
+            Station station = run.station();
+            refuseIf(station.criterion(act.criterion()).isEmpty(), Refusal.UNKNOWN_CRITERION);
+            refuseIf(
+                    station.criterion(act.criterion())
+                            .filter(c -> c.kind() == CriterionKind.ADVISED)
+                            .isPresent(),
+                    Refusal.ADVICE_ONLY);
+        }
+        if (attempt != null) {
+            refuseIf(attempt.phase() == Attempt.Phase.WAITING, Refusal.NOT_ON_COURSE);
+            refuseIf(attempt.isDone(), Refusal.ALREADY_DONE);
+        }
+    }
+
+    /** The turn to rule on, or null after noting why there is none. */
+    private Turn split(int number, String station) {
+        Attempt attempt = candidate(number);
+        StationRun run = station(station);
+        if (attempt == null || run == null) {
+            return null;
+        }
+        Turn turn = attempt.turnAt(station).orElse(null);
+        refuseIf(turn == null, Refusal.NO_SUCH_SPLIT);
+        refuseIf(turn != null && turn.isRuled(), Refusal.ALREADY_RULED);
+        refuseIf(basis >= 0 && basis != attempt.revision(), Refusal.OUT_OF_DATE);
+        refuseIf(attempt.isDone(), Refusal.ALREADY_DONE);
+        return turn;
+    }
+
+    private void confirm(Act.Confirm act) {
+        Turn turn = split(act.number(), act.station());
+        refuseIf(
+                turn != null && Splits.of(turn).state() == SplitState.INCOMPLETE,
+                Refusal.NO_SUCH_SPLIT);
+    }
+
+    private void voidSplit(Act.VoidSplit act) {
+        words(act.words());
+        split(act.number(), act.station());
+    }
+
+    private void handTime(Act.HandTime act) {
+        words(act.words());
+        Turn turn = split(act.number(), act.station());
+        if (turn == null) {
+            return;
+        }
+        if (act.splitMicros() == 0) {
+            boolean hasStart = turn.startTap() != null || turn.start() != null;
+            refuseIf(!hasStart || turn.finishTap() == null, Refusal.NO_HAND_MARKS);
+            return;
+        }
+        refuseIf(turn.start() == null && turn.finish() == null, Refusal.NO_HAND_MARKS);
+        boolean isPossible =
+                act.splitMicros() >= SHORTEST_HAND_MICROS
+                        && act.splitMicros() <= LONGEST_HAND_MICROS;
+        refuseIf(!isPossible, Refusal.TIME_NOT_PLAUSIBLE);
+    }
+
+    private void hold(Act.HoldCandidate act) {
+        words(act.words());
+        Attempt attempt = candidate(act.number());
+        if (attempt != null) {
+            refuseIf(!attempt.isOnCourse(), Refusal.NOT_ON_COURSE);
+            refuseIf(attempt.isHeld(), Refusal.ALREADY_HELD);
+        }
+    }
+
+    private void resume(int number) {
+        Attempt attempt = candidate(number);
+        refuseIf(isStopped(), Refusal.STOPPED);
+        refuseIf(attempt != null && !attempt.isHeld(), Refusal.NOT_HELD);
+    }
+
+    private void holdCourse(String words) {
+        words(words);
+        refuseIf(isStopped(), Refusal.STOPPED);
+        refuseIf(course.status() == CourseRun.Course.HELD, Refusal.ALREADY_HELD);
+    }
+
+    private void resumeCourse() {
+        refuseIf(isStopped(), Refusal.STOPPED);
+        refuseIf(course.status() == CourseRun.Course.RUNNING, Refusal.NOT_HELD);
+    }
+
+    private void ready(String id) {
+        StationRun run = station(id);
+        if (run == null) {
+            return;
+        }
+        refuseIf(run.state() != StationRun.State.TO_BE_RESET, Refusal.NOT_IN_USE);
+        for (Contact home : run.station().homeContacts()) {
+            int state = sensorState.applyAsInt(home.sensor());
+            refuseIf(state >= 0 && state != home.state(), Refusal.NOT_HOME);
+        }
+    }
+
+    private void withdraw(Act.Withdraw act) {
+        words(act.words());
+        Attempt attempt = candidate(act.number());
+        if (attempt != null) {
+            refuseIf(attempt.isDone(), Refusal.ALREADY_DONE);
+        }
+    }
+
+    private void noShow(int number) {
+        Attempt attempt = candidate(number);
+        refuseIf(
+                attempt != null && attempt.phase() != Attempt.Phase.WAITING,
+                Refusal.ALREADY_STARTED);
+    }
+
+    private void tell(int number) {
+        Attempt attempt = candidate(number);
+        if (attempt != null) {
+            refuseIf(!attempt.isDone(), Refusal.NOT_DONE);
+            refuseIf(attempt.isTold(), Refusal.ALREADY_TOLD);
+        }
+    }
+
+    private void handOver(Act.HandOver act) {
+        Attempt attempt = candidate(act.number());
+        proctor(act.proctorDevice());
+        if (attempt != null) {
+            refuseIf(attempt.phase() == Attempt.Phase.WAITING, Refusal.NOT_RELEASED);
+            refuseIf(attempt.isDone(), Refusal.ALREADY_DONE);
+        }
+    }
+
+    private void identify(Act.Identify act) {
+        refuseIf(course.plan().fieldUnit(act.unit()).isEmpty(), Refusal.UNKNOWN_UNIT);
+        refuseIf(act.seconds() < 1 || act.seconds() > 60, Refusal.TIME_NOT_PLAUSIBLE);
+    }
+
+    private void note(Act.Note act) {
+        words(act.words());
+        if (act.number() != 0) {
+            refuseIf(course.attempt(act.number()).isEmpty(), Refusal.UNKNOWN_NUMBER);
+        }
+    }
+}

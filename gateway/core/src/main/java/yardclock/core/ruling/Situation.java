@@ -1,0 +1,13 @@
+package yardclock.core.ruling;
+
+import yardclock.core.course.SensorRef;
+import yardclock.core.run.CourseRun;
+
+import java.util.function.ToIntFunction;
+
+/**
+ * What a decision is judged against.
+ *
+ * @param sensorState present state of a sensor, −1 while unknown
+ */
+public record Situation(CourseRun course, Devices devices, ToIntFunction<SensorRef> sensorState) {}

@@ -1,0 +1,174 @@
+package yardclock.core.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One candidate's way through the course on this day.
+ *
+ * <p>The phase says where they are; the turns say what was seen. The revision counts everything
+ * that changes what a proctor would be asked to rule on.
+ */
+public final class Attempt {
+    /** Where a candidate is between the queue and the result. */
+    public enum Phase {
+        WAITING,
+        RELEASED,
+        WALKING,
+        AT_STATION,
+        FINISHED,
+        DONE
+    }
+
+    final int number;
+    final int group;
+    Phase phase = Phase.WAITING;
+    String proctorDevice = "";
+    long releasedMicros = -1;
+    long releaseOrder = -1;
+
+    /** When they left the station before: its finish, at the earliest. */
+    long walkingFromMicros;
+
+    int stationIndex;
+    long revision;
+    long signalAskedMicros = -1;
+    boolean signalMissed;
+
+    /** What ended the attempt before its time, as an outcome's word; or empty. */
+    String ended = "";
+
+    String endedWords = "";
+    boolean told;
+    final List<Turn> turns = new ArrayList<>();
+    final List<Hold> holds = new ArrayList<>();
+    final List<CalledCriterion> calls = new ArrayList<>();
+
+    Attempt(int number, int group) {
+        this.number = number;
+        this.group = group;
+    }
+
+    public int number() {
+        return number;
+    }
+
+    public int group() {
+        return group;
+    }
+
+    public Phase phase() {
+        return phase;
+    }
+
+    public String proctorDevice() {
+        return proctorDevice;
+    }
+
+    public long releasedMicros() {
+        return releasedMicros;
+    }
+
+    public int stationIndex() {
+        return stationIndex;
+    }
+
+    public long revision() {
+        return revision;
+    }
+
+    public long signalAskedMicros() {
+        return signalAskedMicros;
+    }
+
+    public String ended() {
+        return ended;
+    }
+
+    public String endedWords() {
+        return endedWords;
+    }
+
+    public boolean isTold() {
+        return told;
+    }
+
+    public List<Turn> turns() {
+        return turns;
+    }
+
+    public List<Hold> holds() {
+        return holds;
+    }
+
+    public List<CalledCriterion> calls() {
+        return calls;
+    }
+
+    /** Released and neither through nor out. */
+    public boolean isOnCourse() {
+        return phase == Phase.RELEASED || phase == Phase.WALKING || phase == Phase.AT_STATION;
+    }
+
+    public boolean isHeld() {
+        return !holds.isEmpty() && holds.get(holds.size() - 1).isOpen();
+    }
+
+    public Optional<Turn> turnAt(String station) {
+        return turns.stream().filter(t -> t.station().id().equals(station)).findFirst();
+    }
+
+    public boolean hasFault() {
+        return calls.stream().anyMatch(CalledCriterion::fault);
+    }
+
+    public long warnings(String station, String criterion) {
+        return calls.stream()
+                .filter(c -> c.station().equals(station) && c.criterion().equals(criterion))
+                .filter(c -> !c.fault())
+                .count();
+    }
+
+    /** Everything after the finish was ruled on, or the attempt ended early. */
+    public boolean isDone() {
+        return phase == Phase.DONE;
+    }
+
+    @Override
+    public String toString() {
+        return number
+                + " "
+                + group
+                + " "
+                + phase
+                + " "
+                + proctorDevice
+                + " "
+                + releasedMicros
+                + " "
+                + releaseOrder
+                + " "
+                + walkingFromMicros
+                + " "
+                + stationIndex
+                + " "
+                + revision
+                + " "
+                + signalAskedMicros
+                + " "
+                + signalMissed
+                + " "
+                + ended
+                + " "
+                + endedWords
+                + " "
+                + told
+                + " "
+                + holds
+                + " "
+                + calls
+                + " "
+                + turns;
+    }
+}

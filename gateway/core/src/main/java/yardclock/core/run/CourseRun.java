@@ -1,0 +1,206 @@
+package yardclock.core.run;
+
+import yardclock.core.course.ExamPlan;
+import yardclock.core.course.RosterLine;
+import yardclock.core.course.SensorRef;
+import yardclock.core.course.Station;
+import yardclock.core.fact.Canonical;
+import yardclock.core.fact.Gathering;
+import yardclock.core.passage.TimedEdge;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * Everyone and everything on the course: attempts in the roster's order, stations in the course's.
+ *
+ * <p>This is state with questions about it; {@link TurnJudge} concludes from edges and {@link
+ * Movements} carries out what was ruled. Owned by one thread.
+ */
+public final class CourseRun {
+    final ExamPlan plan;
+    final Map<String, StationRun> stations = new LinkedHashMap<>();
+    final Map<Integer, Attempt> attempts = new LinkedHashMap<>();
+    private final Map<SensorRef, List<StationRun>> stationsOfSensor = new TreeMap<>();
+    private final TurnJudge judge;
+    Course status = Course.RUNNING;
+    String statusWords = "";
+    long releases;
+    long lastReleaseMicros = Long.MIN_VALUE;
+    int speed = 1;
+
+    /** Whether the course takes new candidates, and whether anyone may move. */
+    public enum Course {
+        RUNNING,
+        HELD,
+        STOPPED
+    }
+
+    public CourseRun(ExamPlan plan, long nowMicros) {
+        this.plan = plan;
+        for (Station station : plan.stations()) {
+            StationRun run = new StationRun(station, nowMicros);
+            stations.put(station.id(), run);
+            for (SensorRef sensor : station.sensors()) {
+                stationsOfSensor.computeIfAbsent(sensor, s -> new ArrayList<>()).add(run);
+            }
+        }
+        this.judge = new TurnJudge(this);
+    }
+
+    public void enter(List<RosterLine> lines) {
+        for (RosterLine line : lines) {
+            attempts.putIfAbsent(line.number(), new Attempt(line.number(), line.group()));
+        }
+    }
+
+    public void setSpeed(int speed) {
+        this.speed = speed;
+    }
+
+    /** Routes an edge to the turn it belongs to by its time, and judges that turn anew. */
+    public void edge(TimedEdge edge, long nowMicros, Gathering out) {
+        for (StationRun run : stationsOfSensor.getOrDefault(edge.sensor(), List.of())) {
+            run.turnOf(edge)
+                    .filter(turn -> turn.evidence.add(edge))
+                    .ifPresentOrElse(
+                            turn -> judge.judge(run, turn, nowMicros, out), () -> run.strays++);
+        }
+    }
+
+    /** Concludes what only waited for time to pass. */
+    public void passTime(long nowMicros, Gathering out) {
+        for (StationRun run : stations.values()) {
+            for (Turn turn : run.turns()) {
+                if (turn.wakeMicros <= nowMicros) {
+                    judge.judge(run, turn, nowMicros, out);
+                }
+            }
+        }
+        for (Attempt attempt : attempts.values()) {
+            judge.missSignal(attempt, nowMicros, out);
+        }
+    }
+
+    /** When time alone changes something next; MAX for never. */
+    public long nextDeadlineMicros() {
+        long next = Long.MAX_VALUE;
+        for (StationRun run : stations.values()) {
+            for (Turn turn : run.turns()) {
+                next = Math.min(next, turn.wakeMicros);
+            }
+        }
+        for (Attempt attempt : attempts.values()) {
+            next = Math.min(next, judge.signalDeadlineMicros(attempt));
+        }
+        return next;
+    }
+
+    TurnJudge judge() {
+        return judge;
+    }
+
+    public ExamPlan plan() {
+        return plan;
+    }
+
+    public Course status() {
+        return status;
+    }
+
+    public String statusWords() {
+        return statusWords;
+    }
+
+    public int speed() {
+        return speed;
+    }
+
+    public Collection<Attempt> attempts() {
+        return Collections.unmodifiableCollection(attempts.values());
+    }
+
+    public Optional<Attempt> attempt(int number) {
+        return Optional.ofNullable(attempts.get(number));
+    }
+
+    public Collection<StationRun> stations() {
+        return Collections.unmodifiableCollection(stations.values());
+    }
+
+    public Optional<StationRun> station(String id) {
+        return Optional.ofNullable(stations.get(id));
+    }
+
+    StationRun stationAt(int index) {
+        return stations.get(plan.stations().get(index).id());
+    }
+
+    /** The candidate who is next to be released. */
+    public Optional<Attempt> next() {
+        return attempts.values().stream().filter(a -> a.phase == Attempt.Phase.WAITING).findFirst();
+    }
+
+    /** The candidate beside a proctor's device, on the course or with splits to rule on. */
+    public Optional<Attempt> beside(String device) {
+        return attempts.values().stream()
+                .filter(a -> a.isOnCourse() || a.phase == Attempt.Phase.FINISHED)
+                .filter(a -> a.proctorDevice.equals(device))
+                .min(Comparator.comparingLong(a -> a.releaseOrder));
+    }
+
+    /** The candidate this device had last and whose result is not told yet. */
+    public Optional<Attempt> toTell(String device) {
+        return attempts.values().stream()
+                .filter(a -> a.isDone() && !a.told && a.proctorDevice.equals(device))
+                .max(Comparator.comparingLong(a -> a.releaseOrder));
+    }
+
+    /** Whoever comes to this station next, in the order of release: nobody overtakes. */
+    Optional<Attempt> expectedAt(int index) {
+        return attempts.values().stream()
+                .filter(a -> isExpected(a, index))
+                .min(Comparator.comparingLong(a -> a.releaseOrder));
+    }
+
+    boolean isExpected(Attempt attempt, int index) {
+        return attempt.isOnCourse()
+                && attempt.phase != Attempt.Phase.AT_STATION
+                && attempt.stationIndex == index;
+    }
+
+    /** Whether this candidate, and nobody before them, is awaited at the station. */
+    public boolean isExpectedAt(Attempt attempt, StationRun run) {
+        return expectedAt(plan.indexOf(run.station().id())).filter(a -> a == attempt).isPresent();
+    }
+
+    /** The first station is ready and nobody is already sent to it. */
+    public boolean isFirstFree() {
+        return stationAt(0).state == StationRun.State.READY && expectedAt(0).isEmpty();
+    }
+
+    /** The start signal was asked for, and its time to answer is not over. */
+    public boolean isSignalPending(Attempt attempt) {
+        return attempt.signalAskedMicros >= 0 && !attempt.signalMissed;
+    }
+
+    /** Gateway time at which the release interval is over. */
+    public long notBeforeMicros() {
+        return lastReleaseMicros == Long.MIN_VALUE
+                ? 0
+                : lastReleaseMicros + plan.day().releaseIntervalMicros();
+    }
+
+    public void describe(Canonical text) {
+        text.line("course", status + " " + statusWords + " " + releases + " " + lastReleaseMicros);
+        stations.values().forEach(run -> text.line("station", run));
+        attempts.values().forEach(attempt -> text.line("attempt", attempt));
+    }
+}

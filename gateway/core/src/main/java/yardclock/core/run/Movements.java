@@ -1,0 +1,223 @@
+package yardclock.core.run;
+
+import yardclock.core.course.Combination;
+import yardclock.core.course.Contact;
+import yardclock.core.course.Station;
+import yardclock.core.course.Trigger;
+import yardclock.core.fact.Effect;
+import yardclock.core.fact.Fact;
+import yardclock.core.fact.FactKind;
+import yardclock.core.fact.Gathering;
+import yardclock.core.time.Stamp;
+
+/**
+ * Carries out what was admitted: releases, taps, rulings on splits, holds. It asks no leave;
+ * whether an act is admissible was decided before.
+ */
+public final class Movements {
+    private final CourseRun course;
+    private final long nowMicros;
+    private final Gathering out;
+
+    public Movements(CourseRun course, long nowMicros, Gathering out) {
+        this.course = course;
+        this.nowMicros = nowMicros;
+        this.out = out;
+    }
+
+    public void release(Attempt attempt, String proctorDevice) {
+        attempt.phase = Attempt.Phase.RELEASED;
+        attempt.proctorDevice = proctorDevice;
+        attempt.releasedMicros = nowMicros;
+        attempt.releaseOrder = course.releases++;
+        attempt.revision++;
+        course.lastReleaseMicros = nowMicros;
+        out.conclude(Fact.of(FactKind.RELEASED, attempt.number, "", ""));
+    }
+
+    public void giveStart(Attempt attempt) {
+        attempt.signalAskedMicros = nowMicros;
+        attempt.signalMissed = false;
+        attempt.revision++;
+        for (Contact contact : course.plan.stations().get(0).start().contacts()) {
+            int output = contact.sensor().sensor();
+            out.ask(new Effect.Show(contact.sensor().unit(), output, "start", 3_000));
+        }
+    }
+
+    public void tap(Attempt attempt, StationRun run, String point, long receivedMicros) {
+        Turn turn = attempt.turnAt(run.station.id()).orElse(run.current());
+        Trigger finish = run.station.finish();
+        boolean judged = point.equals(TurnJudge.FINISH) && finish.isJudged();
+        long allowance = judged ? course.plan.timing().judgedAllowanceMicros() : 0;
+        Mark tap = HandMarks.tap(receivedMicros, course.speed, allowance);
+        switch (point) {
+            case TurnJudge.START -> turn.startTap = turn.startTap == null ? tap : turn.startTap;
+            case TurnJudge.FINISH -> turn.finishTap = turn.finishTap == null ? tap : turn.finishTap;
+            default -> {
+                turn.addCheckpointTap(point, tap);
+                out.conclude(mark(turn, attempt, point, tap));
+            }
+        }
+        attempt.revision++;
+        course.judge().judge(run, turn, nowMicros, out);
+    }
+
+    private static Fact mark(Turn turn, Attempt attempt, String point, Mark tap) {
+        return new Fact(
+                FactKind.MARK_PROPOSED,
+                attempt.number,
+                turn.station.id(),
+                point,
+                tap.stamp(),
+                0,
+                tap.source().name());
+    }
+
+    public void confirm(Attempt attempt, Turn turn) {
+        rule(attempt, turn, SplitState.CONFIRMED, FactKind.SPLIT_CONFIRMED, "");
+    }
+
+    public void voidSplit(Attempt attempt, Turn turn, String words) {
+        rule(attempt, turn, SplitState.VOID, FactKind.SPLIT_VOID, words);
+    }
+
+    /** The proctor's taps stand, or the time read from a stop-watch counts from the start. */
+    public void handTime(Attempt attempt, Turn turn, long splitMicros, String words) {
+        if (splitMicros == 0) {
+            turn.ruledStart = turn.startTap == null ? turn.start : turn.startTap;
+            turn.ruledFinish = turn.finishTap;
+        } else if (turn.start != null) {
+            turn.ruledFinish = pairedWith(turn.start, splitMicros);
+        } else {
+            turn.ruledStart = pairedWith(turn.finish, -splitMicros);
+        }
+        rule(attempt, turn, SplitState.BY_HAND, FactKind.SPLIT_BY_HAND, words);
+    }
+
+    private static Mark pairedWith(Mark other, long micros) {
+        Stamp stamp = other.stamp();
+        Stamp moved =
+                new Stamp(
+                        stamp.micros() + micros,
+                        stamp.lowerMicros() + micros - HandMarks.PAIR_MICROS,
+                        stamp.upperMicros() + micros + HandMarks.PAIR_MICROS);
+        return new Mark(moved, Mark.Source.RULED);
+    }
+
+    private void rule(Attempt attempt, Turn turn, SplitState state, FactKind kind, String words) {
+        turn.ruled = state;
+        turn.ruledStart = turn.ruledStart == null ? turn.start : turn.ruledStart;
+        turn.ruledFinish = turn.ruledFinish == null ? turn.finish : turn.ruledFinish;
+        turn.ruledWords = words;
+        turn.wakeMicros = Long.MAX_VALUE;
+        long micros = Splits.of(turn).micros();
+        out.conclude(new Fact(kind, attempt.number, turn.station.id(), "", null, micros, words));
+        if (attempt.phase == Attempt.Phase.FINISHED
+                && attempt.turns.stream().allMatch(Turn::isRuled)) {
+            attempt.phase = Attempt.Phase.DONE;
+        }
+    }
+
+    /** A split without a finish that is ruled on lets the candidate go on to the next station. */
+    private void leaveUnfinished(Attempt attempt, Turn turn) {
+        boolean isHere =
+                attempt.phase == Attempt.Phase.AT_STATION
+                        && course.plan.indexOf(turn.station.id()) == attempt.stationIndex;
+        if (isHere) {
+            leaveStation(attempt, course.stations.get(turn.station.id()));
+            course.judge().advance(attempt, nowMicros, nowMicros, out);
+        }
+    }
+
+    private void leaveStation(Attempt attempt, StationRun run) {
+        if (run.state == StationRun.State.IN_USE && run.current().number == attempt.number) {
+            run.moveTo(StationRun.State.TO_BE_RESET, nowMicros);
+            out.conclude(Fact.of(FactKind.STATION_TO_BE_RESET, 0, run.station.id(), ""));
+        }
+    }
+
+    public void call(Attempt attempt, CalledCriterion called) {
+        attempt.calls.add(called);
+        attempt.revision++;
+    }
+
+    public void hold(Attempt attempt, long atMicros, String reason) {
+        attempt.holds.add(new Hold(atMicros, -1, reason));
+        attempt.revision++;
+        out.conclude(Fact.of(FactKind.HOLD_IN, attempt.number, "", reason));
+    }
+
+    public void resume(Attempt attempt, long atMicros) {
+        int last = attempt.holds.size() - 1;
+        Hold ended = attempt.holds.get(last).ended(atMicros);
+        attempt.holds.set(last, ended);
+        attempt.revision++;
+        long credit = ended.outMicros() - ended.inMicros();
+        out.conclude(
+                new Fact(FactKind.HOLD_OUT, attempt.number, "", "", null, credit, ended.reason()));
+    }
+
+    public void holdCourse(String words) {
+        course.status = CourseRun.Course.HELD;
+        course.statusWords = words;
+        out.conclude(Fact.of(FactKind.COURSE_HELD, 0, "", words));
+    }
+
+    public void resumeCourse() {
+        course.status = CourseRun.Course.RUNNING;
+        course.statusWords = "";
+        out.conclude(Fact.of(FactKind.COURSE_RESUMED, 0, "", ""));
+    }
+
+    /** Everyone on the course is held at once; each is resumed by a person. */
+    public void stopAll(String words, long atMicros) {
+        course.status = CourseRun.Course.STOPPED;
+        course.statusWords = words;
+        out.conclude(Fact.of(FactKind.STOPPED, 0, "", words));
+        course.attempts.values().stream()
+                .filter(a -> a.isOnCourse() && !a.isHeld())
+                .forEach(a -> hold(a, atMicros, "stopped"));
+    }
+
+    /** After a stop new releases stay on hold until the coordinator resumes them. */
+    public void restart() {
+        course.status = CourseRun.Course.HELD;
+        course.statusWords = "Restarted after a stop. The coordinator resumes releases.";
+        out.conclude(Fact.of(FactKind.RESTARTED, 0, "", ""));
+    }
+
+    public void ready(StationRun run, long atMicros) {
+        run.moveTo(StationRun.State.READY, atMicros);
+        out.conclude(Fact.of(FactKind.STATION_READY, 0, run.station.id(), ""));
+        course.judge().judge(run, run.current(), nowMicros, out);
+    }
+
+    /** Ends an attempt before its time: the outcome's word and why. */
+    public void end(Attempt attempt, String outcome, String words) {
+        if (attempt.isHeld()) {
+            resume(attempt, nowMicros);
+        }
+        attempt.ended = outcome;
+        attempt.endedWords = words;
+        attempt.phase = Attempt.Phase.DONE;
+        attempt.revision++;
+        course.stations.values().forEach(run -> leaveStation(attempt, run));
+    }
+
+    public void tell(Attempt attempt) {
+        attempt.told = true;
+        attempt.revision++;
+        out.conclude(Fact.of(FactKind.TOLD, attempt.number, "", ""));
+    }
+
+    public void handOver(Attempt attempt, String proctorDevice) {
+        attempt.proctorDevice = proctorDevice;
+        attempt.revision++;
+    }
+
+    /** Whether the first station's start is given by signal. */
+    public static boolean startsBySignal(Station first) {
+        return first.start().combination() == Combination.SIGNAL;
+    }
+}

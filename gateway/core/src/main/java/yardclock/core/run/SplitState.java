@@ -1,0 +1,21 @@
+package yardclock.core.run;
+
+import java.util.Locale;
+
+/** Where a split stands. */
+public enum SplitState {
+    /** A start or a finish is missing. */
+    INCOMPLETE,
+    PROPOSED,
+    CONFIRMED,
+    VOID,
+    BY_HAND;
+
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    public boolean isRuled() {
+        return this == CONFIRMED || this == VOID || this == BY_HAND;
+    }
+}

@@ -1,0 +1,117 @@
+package yardclock.core.run;
+
+import yardclock.core.course.Checkpoint;
+import yardclock.core.course.StationTiming;
+import yardclock.core.course.Text;
+
+/** Makes the split of a turn. Pure. */
+public final class Splits {
+    private static final Text NO_START = new Text("the start was not seen", "no se vio la salida");
+    private static final Text NO_FINISH =
+            new Text("the finish was not seen", "no se vio la llegada");
+    private static final Text BY_TAP =
+            new Text(
+                    "the sensor saw no finish; the proctor's tap stands in",
+                    "el sensor no vio la llegada; vale el toque del supervisor");
+    private static final Text LATE =
+            new Text(
+                    "late readings disagree; look at them before ruling",
+                    "lecturas tardías no coinciden; revíselas antes de decidir");
+    private static final Text UNLIKELY =
+            new Text(
+                    "outside the plausible time of this station",
+                    "fuera del tiempo plausible de esta estación");
+
+    private Splits() {}
+
+    public static Split of(Turn turn) {
+        Mark start = turn.start();
+        Mark finish = turn.finish();
+        boolean complete = start != null && finish != null && turn.isFinished() || turn.isRuled();
+        SplitState state = state(turn, complete);
+        if (state == SplitState.VOID || start == null || finish == null || !complete) {
+            return new Split(
+                    turn.station.id(),
+                    state,
+                    false,
+                    -1,
+                    -1,
+                    -1,
+                    automatic(turn),
+                    hand(turn),
+                    why(turn));
+        }
+        long micros = finish.stamp().micros() - start.stamp().micros();
+        long lower = finish.stamp().lowerMicros() - start.stamp().upperMicros();
+        long upper = finish.stamp().upperMicros() - start.stamp().lowerMicros();
+        boolean clean = problem(turn) == null;
+        return new Split(
+                turn.station.id(),
+                state,
+                clean,
+                micros,
+                Math.max(0, lower),
+                Math.max(0, upper),
+                automatic(turn),
+                hand(turn),
+                why(turn));
+    }
+
+    private static SplitState state(Turn turn, boolean complete) {
+        if (turn.isRuled()) {
+            return turn.ruled();
+        }
+        return complete ? SplitState.PROPOSED : SplitState.INCOMPLETE;
+    }
+
+    private static long automatic(Turn turn) {
+        Mark start = turn.derivedStart();
+        Mark finish = turn.derivedFinish();
+        boolean both = start != null && finish != null && !turn.finishByFallback();
+        return both && start.source() != Mark.Source.TAP && finish.source() != Mark.Source.TAP
+                ? finish.stamp().micros() - start.stamp().micros()
+                : -1;
+    }
+
+    private static long hand(Turn turn) {
+        return turn.startTap() == null || turn.finishTap() == null
+                ? -1
+                : turn.finishTap().stamp().micros() - turn.startTap().stamp().micros();
+    }
+
+    private static Text why(Turn turn) {
+        Text problem = problem(turn);
+        return problem == null ? turn.station.finish().words() : problem;
+    }
+
+    /** What speaks against confirming, the weightiest first; null for a clean split. */
+    private static Text problem(Turn turn) {
+        if (turn.start() == null) {
+            return NO_START;
+        }
+        if (turn.finish() == null || !turn.isFinished() && !turn.isRuled()) {
+            return NO_FINISH;
+        }
+        for (Checkpoint checkpoint : turn.station.checkpoints()) {
+            if (!turn.isSeen(checkpoint)) {
+                return new Text(
+                        "not seen: " + checkpoint.name().en(),
+                        "no visto: " + checkpoint.name().es());
+            }
+        }
+        if (turn.finishByFallback()) {
+            return BY_TAP;
+        }
+        if (turn.hasLateEvidence()) {
+            return LATE;
+        }
+        return isPlausible(turn) ? null : UNLIKELY;
+    }
+
+    private static boolean isPlausible(Turn turn) {
+        StationTiming timing = turn.station.timing();
+        long micros = turn.finish().stamp().micros() - turn.start().stamp().micros();
+        return micros >= timing.shortestPlausibleMicros()
+                && micros <= timing.longestPlausibleMicros();
+    }
+}

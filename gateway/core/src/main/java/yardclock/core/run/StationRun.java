@@ -1,0 +1,98 @@
+package yardclock.core.run;
+
+import yardclock.core.course.Station;
+import yardclock.core.passage.TimedEdge;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Optional;
+
+/**
+ * One station's round: ready, in use, to be reset, ready again; and its turns. Edges of the reset
+ * itself belong to the turn that is over, and start nothing.
+ */
+public final class StationRun {
+    /** A station goes round these three. */
+    public enum State {
+        READY,
+        IN_USE,
+        TO_BE_RESET
+    }
+
+    /** Late readings older than this many turns are only counted; they stay in the journal. */
+    static final int TURNS_KEPT = 16;
+
+    final Station station;
+    State state = State.READY;
+    long sinceMicros;
+    long strays;
+    private final Deque<Turn> turns = new ArrayDeque<>();
+
+    StationRun(Station station, long nowMicros) {
+        this.station = station;
+        this.sinceMicros = nowMicros;
+        turns.addLast(new Turn(station, nowMicros));
+    }
+
+    public Station station() {
+        return station;
+    }
+
+    public State state() {
+        return state;
+    }
+
+    public long sinceMicros() {
+        return sinceMicros;
+    }
+
+    /** The candidate whose turn it is, 0 for none. */
+    public int number() {
+        return state == State.IN_USE ? current().number : 0;
+    }
+
+    /** Edges that no turn could use. */
+    public long strays() {
+        return strays;
+    }
+
+    /** Whether one of this station's triggers uses the field unit. */
+    public boolean uses(String unit) {
+        return station.sensors().stream().anyMatch(sensor -> sensor.unit().equals(unit));
+    }
+
+    Deque<Turn> turns() {
+        return turns;
+    }
+
+    Turn current() {
+        return turns.getLast();
+    }
+
+    /** The turn an edge belongs to by its time. */
+    Optional<Turn> turnOf(TimedEdge edge) {
+        for (var newestFirst = turns.descendingIterator(); newestFirst.hasNext(); ) {
+            Turn turn = newestFirst.next();
+            if (edge.stamp().micros() >= turn.openMicros) {
+                return Optional.of(turn);
+            }
+        }
+        return Optional.empty();
+    }
+
+    void moveTo(State next, long nowMicros) {
+        state = next;
+        sinceMicros = nowMicros;
+        if (next == State.READY) {
+            turns.addLast(new Turn(station, nowMicros));
+            if (turns.size() > TURNS_KEPT) {
+                turns.removeFirst();
+            }
+        }
+    }
+
+    @Override
+    public String toString() {
+        return station.id() + " " + state + " " + sinceMicros + " " + strays + " " + turns;
+    }
+}

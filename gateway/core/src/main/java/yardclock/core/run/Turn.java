@@ -1,0 +1,172 @@
+package yardclock.core.run;
+
+import yardclock.core.course.Checkpoint;
+import yardclock.core.course.Station;
+import yardclock.core.ordering.Evidence;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * One stretch of time at one station: from when it was ready until it is ready again. It belongs to
+ * one candidate, or to nobody while no start was seen.
+ *
+ * <p>Automatic marks are derived from the evidence and may change until a ruling; hand marks and
+ * rulings are kept beside them.
+ */
+public final class Turn {
+    final Station station;
+    final long openMicros;
+    final Evidence evidence = new Evidence();
+
+    /**
+     * Edges before this do not count towards the start: the candidate was elsewhere, or not sent.
+     */
+    long startFromMicros = Long.MAX_VALUE;
+
+    int number;
+    Mark start;
+    Mark finish;
+    boolean finishConcluded;
+    boolean finishByFallback;
+    boolean late;
+
+    /** When this turn must be judged again though nothing happens; MAX for never. */
+    long wakeMicros = Long.MAX_VALUE;
+
+    /** Start passages seen while nobody was expected. */
+    int unassigned;
+
+    final Map<String, List<Mark>> checkpoints = new LinkedHashMap<>();
+    Mark startTap;
+    Mark finishTap;
+    final Map<String, List<Mark>> checkpointTaps = new LinkedHashMap<>();
+    SplitState ruled;
+    Mark ruledStart;
+    Mark ruledFinish;
+    String ruledWords = "";
+
+    Turn(Station station, long openMicros) {
+        this.station = station;
+        this.openMicros = openMicros;
+    }
+
+    public Station station() {
+        return station;
+    }
+
+    public int number() {
+        return number;
+    }
+
+    public boolean isStarted() {
+        return start != null;
+    }
+
+    public boolean isFinished() {
+        return finish != null && finishConcluded;
+    }
+
+    public boolean isRuled() {
+        return ruled != null;
+    }
+
+    /** The start that stands: the ruled one, or else the derived one. */
+    public Mark start() {
+        return ruledStart != null ? ruledStart : start;
+    }
+
+    public Mark finish() {
+        return ruledFinish != null ? ruledFinish : finish;
+    }
+
+    /** The start as derived, whatever was ruled. */
+    public Mark derivedStart() {
+        return start;
+    }
+
+    public Mark derivedFinish() {
+        return finishConcluded ? finish : null;
+    }
+
+    public Mark startTap() {
+        return startTap;
+    }
+
+    public Mark finishTap() {
+        return finishTap;
+    }
+
+    public boolean finishByFallback() {
+        return finishByFallback;
+    }
+
+    public boolean hasLateEvidence() {
+        return late;
+    }
+
+    public String ruledWords() {
+        return ruledWords;
+    }
+
+    public SplitState ruled() {
+        return ruled;
+    }
+
+    /** How often a checkpoint was seen, by its trigger or by the proctor, whichever saw more. */
+    public int seen(Checkpoint checkpoint) {
+        int automatic = checkpoints.getOrDefault(checkpoint.id(), List.of()).size();
+        int tapped = checkpointTaps.getOrDefault(checkpoint.id(), List.of()).size();
+        return Math.min(checkpoint.count(), Math.max(automatic, tapped));
+    }
+
+    public boolean isSeen(Checkpoint checkpoint) {
+        return seen(checkpoint) >= checkpoint.count();
+    }
+
+    public boolean allSeen() {
+        return station.checkpoints().stream().allMatch(this::isSeen);
+    }
+
+    /** When a checkpoint was complete, or −1. */
+    long completeMicros(Checkpoint checkpoint) {
+        return Math.min(
+                completeMicros(checkpoints.get(checkpoint.id()), checkpoint.count()),
+                completeMicros(checkpointTaps.get(checkpoint.id()), checkpoint.count()));
+    }
+
+    private static long completeMicros(List<Mark> marks, int count) {
+        return marks == null || marks.size() < count
+                ? Long.MAX_VALUE
+                : marks.get(count - 1).stamp().micros();
+    }
+
+    void addCheckpointTap(String checkpoint, Mark tap) {
+        checkpointTaps.computeIfAbsent(checkpoint, c -> new ArrayList<>()).add(tap);
+    }
+
+    @Override
+    public String toString() {
+        return String.join(
+                " ",
+                station.id(),
+                Long.toString(openMicros),
+                Integer.toString(number),
+                String.valueOf(start),
+                String.valueOf(finish),
+                String.valueOf(finishConcluded),
+                String.valueOf(finishByFallback),
+                String.valueOf(late),
+                checkpoints.toString(),
+                String.valueOf(startTap),
+                String.valueOf(finishTap),
+                checkpointTaps.toString(),
+                String.valueOf(ruled),
+                String.valueOf(ruledStart),
+                String.valueOf(ruledFinish),
+                ruledWords,
+                evidence.toString());
+    }
+}
