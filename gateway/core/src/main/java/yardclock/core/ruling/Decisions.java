@@ -66,7 +66,7 @@ public final class Decisions {
             return Verdict.refused(refusal, request.entry());
         }
         new Carrying(request, who, new Movements(situation.course(), nowMicros, out), out)
-                .out(request.act(), nowMicros);
+                .out(request.act());
         return Verdict.accepted(request.entry());
     }
 
@@ -84,7 +84,7 @@ public final class Decisions {
             this.out = out;
         }
 
-        void out(Act act, long nowMicros) {
+        void out(Act act) {
             switch (act.kind()) {
                 case RELEASE -> release((Act.Release) act);
                 case GIVE_START -> movements.giveStart(attempt(((Act.GiveStart) act).number()));

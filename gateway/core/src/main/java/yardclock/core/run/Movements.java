@@ -113,6 +113,7 @@ public final class Movements {
         turn.wakeMicros = Long.MAX_VALUE;
         long micros = Splits.of(turn).micros();
         out.conclude(new Fact(kind, attempt.number, turn.station.id(), "", null, micros, words));
+        leaveUnfinished(attempt, turn);
         if (attempt.phase == Attempt.Phase.FINISHED
                 && attempt.turns.stream().allMatch(Turn::isRuled)) {
             attempt.phase = Attempt.Phase.DONE;
