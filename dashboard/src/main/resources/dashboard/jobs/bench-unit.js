@@ -1,0 +1,53 @@
+// One field unit: its health in words, its counts, its clock's figures, each with its unit.
+import { html, nothing } from "lit";
+import { say, text, code } from "../lib/say.js";
+import { acts } from "../lib/acts.js";
+import { milliseconds, waited } from "../lib/times.js";
+
+const BLINK_SECONDS = 10;
+const MARKS = { up: "✓", silent: "!", "off-line": "✕", "never-seen": "○" };
+
+export function unitCard(page, unit) {
+  return html`<li class="card unit unit-${unit.status}">
+    <h3>${unit.id} <span class="quiet">${text(unit.place)}</span></h3>
+    <p><strong><span aria-hidden="true">${MARKS[unit.status] ?? "?"} </span>${code("unit", unit.status)}</strong>
+      ${unit.sinceMicros >= 0 && unit.status !== "never-seen"
+        ? say("bench.since", { time: waited(unit.sinceMicros, page.now()) })
+        : nothing}</p>
+    <dl class="figures">${figures(unit)}</dl>
+    ${page.badge.role === "technician" ? page.button(
+      `identify-${unit.id}`,
+      say("bench.identify", { unit: unit.id }),
+      () => page.act(`identify-${unit.id}`, acts.identify(unit.id, BLINK_SECONDS), {
+        done: "bench.identified",
+        values: { unit: unit.id, seconds: BLINK_SECONDS },
+      }),
+    ) : nothing}
+  </li>`;
+}
+
+function figures(unit) {
+  const { clock } = unit;
+  return [
+    ["edges", unit.edges],
+    ["duplicates", unit.duplicates],
+    ["gaps", unit.gaps.length > 0 ? unit.gaps.join(", ") : say("bench.no-gaps")],
+    ["conflicts", unit.conflicts],
+    ["refused", unit.refused],
+    ["bound", clock && clock.boundWidthMicros >= 0
+      ? `${milliseconds(clock.boundWidthMicros)} ms`
+      : say("bench.no-bound")],
+    ["rate", clock ? `${(clock.ratePartsPerBillion / 1000).toFixed(1)} ppm` : say("bench.unknown")],
+    ["trip", known(clock?.floorRoundTripMicros, (micros) => `${milliseconds(micros)} ms`)],
+    ["exchange", known(clock?.lastExchangeAgeMicros, (micros) =>
+      say("bench.ago", { seconds: Math.floor(micros / 1e6) }))],
+    ["battery", known(unit.batteryMillivolts, (mv) => `${(mv / 1000).toFixed(2)} V`)],
+    ["signal", unit.rssiDbm ? `${unit.rssiDbm} dBm` : say("bench.unknown")],
+    ["buffer", known(unit.bufferFill, String)],
+    ["firmware", unit.firmware || say("bench.unknown")],
+  ].map(([name, value]) => html`<div><dt>${say(`bench.${name}`)}</dt><dd>${value}</dd></div>`);
+}
+
+function known(value, words) {
+  return value === undefined || value === null || value < 0 ? say("bench.unknown") : words(value);
+}

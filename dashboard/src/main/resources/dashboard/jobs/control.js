@@ -1,0 +1,146 @@
+// The coordinator's page, and the safety officer's view of it: who is where, who is next and what
+// stands against a release, and the rulings on all of it.
+import { html, nothing } from "lit";
+import { Page } from "../parts/page.js";
+import { courseMap } from "../parts/course-map.js";
+import { patch, stationList } from "../parts/stations.js";
+import { say } from "../lib/say.js";
+import { acts, reasonsFor } from "../lib/acts.js";
+import { againstRelease, chosenProctor } from "./control-state.js";
+import { nextUp } from "./control-next.js";
+import { onCourse } from "./control-course.js";
+import { doneList } from "./control-done.js";
+import { codeMaker } from "./control-codes.js";
+
+class Control extends Page {
+  job = { name: "control", roles: ["coordinator", "safety"], stream: "control" };
+  wantedProctor = null;
+  madeCode = null;
+
+  get leads() {
+    return this.badge.role === "coordinator";
+  }
+
+  middle(frame) {
+    return html`
+      <section aria-labelledby="course">
+        <h2 id="course">${say("control.course")}</h2>
+        ${courseMap(frame.stations, frame.onCourse)}
+      </section>
+      <div class="columns">
+        <div>${nextUp(this, frame)} ${this.#courseRulings(frame.head)}</div>
+        <div>${onCourse(this, frame)}</div>
+      </div>
+      ${this.#alarms(frame.alarms)}
+      <div class="columns">
+        <div>${waiting(frame.waiting)} ${proctors(frame.proctors)}</div>
+        <div>${doneList(this, frame.done)}</div>
+      </div>
+      <section aria-labelledby="stations">
+        <h2 id="stations">${say("control.stations")}</h2>
+        ${stationList(frame.stations, this.now())}
+      </section>
+      ${this.leads ? codeMaker(this) : nothing}
+    `;
+  }
+
+  #courseRulings({ course }) {
+    if (course === "stopped") {
+      return this.leads
+        ? html`<p class="large">${say("control.restart-who")}</p>`
+        : this.button("restart", say("control.restart"), () => this.#restart(), { kind: "strong wide" });
+    }
+    if (course === "running") {
+      return this.button("hold-course", say("control.hold"), () => this.#hold(), { kind: "wide" });
+    }
+    if (!this.leads) return nothing;
+    return this.button(
+      "resume-course",
+      say("control.resume"),
+      () => this.act("resume-course", acts.resumeCourse(), { quiet: true }),
+      { kind: "strong wide" },
+    );
+  }
+
+  async #hold() {
+    const answer = await this.ask.put({
+      title: say("control.hold-title"),
+      choices: reasonsFor.holdAll.map((reason) => [reason, say(`reason.${reason}`)]),
+      words: true,
+      yes: say("control.hold-do"),
+    });
+    if (!answer) return;
+    this.act("hold-course", acts.holdCourse(answer.choice, answer.words), { quiet: true });
+  }
+
+  async #restart() {
+    const answer = await this.ask.put({
+      title: say("control.restart-title"),
+      yes: say("control.restart-do"),
+    });
+    if (answer) this.act("restart", acts.restart(), { quiet: true });
+  }
+
+  #alarms(alarms) {
+    if (alarms.length === 0) return nothing;
+    return html`<section aria-labelledby="alarms">
+      <h2 id="alarms">${say("control.alarms")}</h2>
+      <ul class="alarms" lang="en">${alarms.map((alarm) => html`<li>
+        <span aria-hidden="true">! </span>${alarm}
+      </li>`)}</ul>
+    </section>`;
+  }
+
+  beside(frame) {
+    if (!this.leads) return html`<p class="zone still">${say("control.watching")}</p>`;
+    const { next } = frame;
+    const device = chosenProctor(frame, this.wantedProctor);
+    const person = frame.proctors.find((proctor) => proctor.device === device)?.person;
+    const against = againstRelease(next, device);
+    const off = next.number === 0 || against.length > 0;
+    const busy = this.pending.has("release");
+    return html`<button
+      type="button"
+      class="zone go"
+      data-act="release"
+      aria-busy=${busy}
+      aria-disabled=${off || busy}
+      @click=${() => !off && this.#release(next.number, device)}
+    >
+      <span class="zone-name">${next.number === 0
+        ? say("control.release-none")
+        : say("control.release", { number: next.number })}</span>
+      <span class="zone-how">${off
+        ? say("control.release-not")
+        : say("control.with", { person: person ?? device })}</span>
+    </button>`;
+  }
+
+  async #release(number, device) {
+    const answer = await this.act("release", acts.release(number, device), { quiet: true });
+    if (answer?.kind === "accepted") this.wantedProctor = null;
+  }
+}
+
+function waiting(list) {
+  return html`<section aria-labelledby="waiting">
+    <h2 id="waiting">${say("control.waiting")} (${list.length})</h2>
+    <ol class="patches">${list.map((line) => html`<li>
+      ${patch(line.number)} <span>${say("control.group", { group: line.group })}</span>
+    </li>`)}</ol>
+  </section>`;
+}
+
+function proctors(list) {
+  return html`<section aria-labelledby="proctors">
+    <h2 id="proctors">${say("control.proctors")}</h2>
+    <ul class="plain">${list.map((proctor) => html`<li>
+      <strong>${proctor.person}</strong>:
+      ${proctor.number > 0
+        ? say("control.with-number", { number: proctor.number })
+        : say("control.free")}
+    </li>`)}</ul>
+  </section>`;
+}
+
+customElements.define("yc-control", Control);

@@ -1,0 +1,143 @@
+// After the finish: each split with its interval and why. The clean ones go with one press; each
+// of the others is looked at.
+import { html, nothing } from "lit";
+import { say, text } from "../lib/say.js";
+import { acts, reasonsFor } from "../lib/acts.js";
+import { halfWidth, minutesTenths, parseTime } from "../lib/times.js";
+import { cleanOnes, isRuled, sameSplit, toRule } from "./post-state.js";
+
+export function splits(page, candidate) {
+  const left = toRule(candidate.splits).length;
+  const clean = cleanOnes(candidate.splits);
+  return html`<section aria-labelledby="splits">
+    <h2 id="splits">${say("splits.title")}</h2>
+    <p role="status">${left > 0
+      ? say("splits.left", { left, all: candidate.splits.length })
+      : say("splits.none-left")}</p>
+    ${clean.length > 1 ? page.button(
+      "confirm-all",
+      say("splits.confirm-all", { count: clean.length }),
+      () => confirmAll(page),
+      { kind: "strong wide" },
+    ) : nothing}
+    <ol class="splits">${candidate.splits.map((split) => line(page, candidate, split))}</ol>
+  </section>`;
+}
+
+function line(page, candidate, split) {
+  const timed = split.splitMicros >= 0;
+  return html`<li class="card split ${isRuled(split) ? "ruled" : ""}">
+    <div class="split-what">
+      <h3>${text(split.name)}</h3>
+      <p><span class="time">${minutesTenths(split.splitMicros)}</span>
+        ${timed ? html` <span>${say("splits.width", {
+          half: halfWidth(split.lowerMicros, split.upperMicros),
+        })}</span>` : nothing}
+        ${split.handMicros >= 0 ? html` <span>${say("splits.hand", {
+          time: minutesTenths(split.handMicros),
+        })}</span>` : nothing}</p>
+      <p>${stateWords(split)}${text(split.why) ? html`: ${text(split.why)}` : nothing}</p>
+    </div>
+    ${isRuled(split) ? nothing : html`<div class="row">
+      ${timed ? page.button(
+        `confirm-${split.station}`,
+        say("splits.confirm"),
+        () => page.act(`confirm-${split.station}`, acts.confirm(candidate.number, split.station), {
+          basis: candidate.revision,
+          quiet: true,
+        }),
+        { aria: `${say("splits.confirm")}: ${text(split.name)}`, kind: split.clean ? "strong" : "" },
+      ) : nothing}
+      <button
+        type="button"
+        class="button"
+        data-act="other-${split.station}"
+        aria-label="${say("splits.other")}: ${text(split.name)}"
+        @click=${() => other(page, split.station)}
+      >${say("splits.other")}</button>
+    </div>`}
+  </li>`;
+}
+
+function stateWords(split) {
+  const state = say(`split.${split.state}`);
+  if (isRuled(split)) return html`<span aria-hidden="true">✓ </span><strong>${state}</strong>`;
+  const mark = split.clean ? "○" : "!";
+  return html`<span aria-hidden="true">${mark} </span><strong>${state}, ${say(
+    split.clean ? "splits.clean" : "splits.unclean",
+  )}</strong>`;
+}
+
+/**
+ * One confirm after the other, each on the revision the last one made. It ends at the first split
+ * that is no longer what was on the screen: nobody confirms what they have not seen.
+ */
+async function confirmAll(page) {
+  const seen = cleanOnes(page.link.frame.candidate.splits);
+  const { number } = page.link.frame.candidate;
+  page.pending.add("confirm-all");
+  for (const split of seen) {
+    const candidate = page.link.frame.candidate;
+    const now = candidate?.splits.find((each) => each.station === split.station);
+    if (candidate?.number !== number || !sameSplit(split, now)) {
+      page.notes.warn(say("splits.changed"));
+      break;
+    }
+    const answer = await page.act(`confirm-${split.station}`, acts.confirm(number, split.station), {
+      basis: candidate.revision,
+      quiet: true,
+    });
+    if (answer?.kind !== "accepted" || !(await page.frameAfter(answer.entry))) break;
+  }
+  page.pending.delete("confirm-all");
+  page.requestUpdate();
+}
+
+async function other(page, station) {
+  const { number, revision, splits: all } = page.link.frame.candidate;
+  const split = all.find((each) => each.station === station);
+  const ways = [
+    ...(split.handMicros >= 0 ? [["taps", say("rule.taps", { time: minutesTenths(split.handMicros) })]] : []),
+    ["watch", say("rule.watch")],
+    ["void", say("rule.void")],
+  ];
+  const way = await page.ask.put({
+    title: say("rule.title", { station: text(split.name), number }),
+    legend: text(split.why),
+    choices: ways,
+    body: (answer) => (answer.choice === "watch" ? timeField(answer) : nothing),
+    check: (answer) => answer.choice === "watch" && parseTime(answer.time ?? "") === null
+      ? say("rule.time-wrong")
+      : null,
+    yes: say("rule.do"),
+  });
+  if (!way) return;
+  const why = await page.ask.put({
+    title: ways.find(([value]) => value === way.choice)[1],
+    choices: reasonsFor[way.choice === "void" ? "void" : "hand"].map((reason) => [
+      reason,
+      say(`reason.${reason}`),
+    ]),
+    words: true,
+    yes: say("rule.do"),
+  });
+  if (why) page.act(`rule-${station}`, ruling(number, station, way, why), { basis: revision, quiet: true });
+}
+
+function ruling(number, station, way, { choice: reason, words }) {
+  if (way.choice === "void") return acts.voidSplit(number, station, reason, words);
+  const micros = way.choice === "taps" ? 0 : parseTime(way.time);
+  return acts.handTime(number, station, micros, reason, words);
+}
+
+function timeField(answer) {
+  return html`<label class="field"><span>${say("rule.time")}</span>
+    <input
+      name="time"
+      inputmode="decimal"
+      maxlength="8"
+      .value=${answer.time ?? ""}
+      @input=${(typed) => (answer.time = typed.target.value)}
+    />
+  </label>`;
+}

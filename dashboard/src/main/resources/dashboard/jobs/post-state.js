@@ -1,0 +1,46 @@
+// What the proctor's page makes of its frame: pure, no page needed to test it.
+
+/** Checkpoints not seen often enough yet, in the order of the plan. */
+export function missing(at) {
+  return at.checkpoints.filter((point) => point.seen < point.count);
+}
+
+/**
+ * What the checkpoint zone is for at this moment.
+ *
+ * Before the station has started, a tap there marks the start by hand; then the next checkpoint
+ * that was not seen; with none left it is at rest.
+ */
+export function markZone(at) {
+  if (!at.started) return { kind: "start-hand", point: "start" };
+  const [next] = missing(at);
+  if (next) return { kind: "next", point: next.id, next };
+  return { kind: at.checkpoints.length > 0 ? "all" : "none", point: null };
+}
+
+/** Warnings and faults so far at one station. */
+export function callCount(calls, station) {
+  const here = calls.filter((call) => call.station === station);
+  const faults = here.filter((call) => call.fault).length;
+  return { warnings: here.length - faults, faults };
+}
+
+const RULED = ["confirmed", "void", "by-hand"];
+
+export function isRuled(split) {
+  return RULED.includes(split.state);
+}
+
+export function toRule(splits) {
+  return splits.filter((split) => !isRuled(split));
+}
+
+export function cleanOnes(splits) {
+  return toRule(splits).filter((split) => split.clean);
+}
+
+/** Whether a split is still what the proctor saw when they pressed. */
+export function sameSplit(before, after) {
+  const seen = ["state", "clean", "splitMicros", "lowerMicros", "upperMicros"];
+  return after !== undefined && seen.every((field) => before[field] === after[field]);
+}

@@ -1,0 +1,102 @@
+// The proctor's zones, each at least 20 mm on glass. Stop is drawn by the page itself, at the same
+// place as everywhere; the call zone stands beside it.
+import { html } from "lit";
+import { say, text } from "../lib/say.js";
+import { acts } from "../lib/acts.js";
+import { callCount, markZone, missing } from "./post-state.js";
+
+/** After the zone changed its meaning, a finger already on its way must not count for the new one. */
+const SETTLE_MS = 700;
+let meaning = { of: "", sinceMs: 0 };
+
+function settled(of) {
+  const nowMs = performance.now();
+  if (meaning.of !== of) meaning = { of, sinceMs: meaning.of === "" ? -SETTLE_MS : nowMs };
+  return nowMs - meaning.sinceMs >= SETTLE_MS;
+}
+
+function zone(page, { name, kind, title, how, off = false, press }) {
+  const busy = page.pending.has(name);
+  return html`<button
+    type="button"
+    class="zone ${kind}"
+    data-act=${name}
+    aria-busy=${busy}
+    aria-disabled=${off || busy}
+    @click=${() => !off && !busy && press()}
+  >
+    <span class="zone-name">${title}</span><span class="zone-how">${how}</span>
+  </button>`;
+}
+
+export function startZone(page, candidate) {
+  const pending = candidate.signalPendingSinceMicros >= 0;
+  return zone(page, {
+    name: "start",
+    kind: "wide go",
+    title: say(pending ? "zone.start-pending" : "zone.start"),
+    how: pending
+      ? say("zone.start-wait")
+      : say(candidate.canGiveStart ? "zone.start-how" : "zone.start-not-yet"),
+    off: pending || !candidate.canGiveStart,
+    press: () => page.act("start", acts.giveStart(candidate.number), { quiet: true }),
+  });
+}
+
+export function resumeZone(page, candidate) {
+  return zone(page, {
+    name: "resume",
+    kind: "wide go",
+    title: say("zone.resume"),
+    how: `${say("zone.held")}, ${say("zone.held-how")}`,
+    press: () => page.act("resume", acts.resumeCandidate(candidate.number), { quiet: true }),
+  });
+}
+
+export function markAndFinish(page, candidate) {
+  const at = candidate.station;
+  return [markingZone(page, candidate.number, at), finishZone(page, candidate.number, at)];
+}
+
+function markingZone(page, number, at) {
+  const mark = markZone(at);
+  const of = `${at.id}/${mark.point}`;
+  const ready = settled(of);
+  return zone(page, {
+    name: "mark",
+    kind: "mark",
+    title: mark.kind === "start-hand" ? say("zone.start-hand") : say("zone.checkpoint"),
+    how: markWords(mark),
+    off: mark.point === null,
+    press: () => ready && page.act("mark", acts.tap(number, at.id, mark.point), { quiet: true }),
+  });
+}
+
+function markWords({ kind, next }) {
+  if (kind === "start-hand") return say("zone.start-hand-how");
+  if (kind !== "next") return say(`zone.checkpoint-${kind}`);
+  const name = text(next.name);
+  return next.count > 1 ? say("zone.checkpoint-next", { ...next, name }) : name;
+}
+
+function finishZone(page, number, at) {
+  const unseen = at.started ? missing(at) : [];
+  return zone(page, {
+    name: "finish",
+    kind: "finish",
+    title: say("zone.finish"),
+    how: unseen.length > 0
+      ? say("zone.finish-missing", { names: unseen.map((point) => text(point.name)).join(", ") })
+      : say(at.finishJudged ? "zone.finish-judge" : "zone.finish-tap"),
+    off: !at.started,
+    press: () => page.act("finish", acts.tap(number, at.id, "finish"), { quiet: true }),
+  });
+}
+
+export function callZone(candidate, open) {
+  const count = callCount(candidate.calls, candidate.station.id);
+  return html`<button type="button" class="zone call" data-act="call" @click=${open}>
+    <span class="zone-name">${say("zone.call")}</span>
+    <span class="zone-how">${say("zone.call-count", count)}</span>
+  </button>`;
+}

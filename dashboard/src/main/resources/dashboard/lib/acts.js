@@ -1,0 +1,40 @@
+// The acts as the gateway reads them, every field present. One line an act, so that a misspelt
+// field has one place to be found.
+export const acts = {
+  release: (number, proctorDevice) => ({ act: "release", number, proctorDevice }),
+  giveStart: (number) => ({ act: "give-start", number }),
+  tap: (number, station, point) => ({ act: "tap", number, station, point }),
+  call: (number, station, criterion, fault) => ({
+    act: "call", number, station, criterion, fault, words: "",
+  }),
+  confirm: (number, station) => ({ act: "confirm", number, station }),
+  voidSplit: (number, station, reason, words) => ({
+    act: "void-split", number, station, reason, words,
+  }),
+  handTime: (number, station, splitMicros, reason, words) => ({
+    act: "hand-time", number, station, splitMicros, reason, words,
+  }),
+  holdCandidate: (number, reason, words) => ({ act: "hold-candidate", number, reason, words }),
+  resumeCandidate: (number) => ({ act: "resume-candidate", number }),
+  holdCourse: (reason, words) => ({ act: "hold-course", reason, words }),
+  resumeCourse: () => ({ act: "resume-course" }),
+  stopAll: () => ({ act: "stop-all", words: "" }),
+  restart: () => ({ act: "restart" }),
+  stationReady: (station) => ({ act: "station-ready", station }),
+  withdraw: (number, words) => ({ act: "withdraw", number, words }),
+  noShow: (number) => ({ act: "no-show", number }),
+  tell: (number) => ({ act: "tell", number }),
+  handOver: (number, proctorDevice) => ({ act: "hand-over", number, proctorDevice }),
+  identify: (unit, seconds) => ({ act: "identify", unit, seconds }),
+  note: (number, words) => ({ act: "note", number, words }),
+};
+
+/** The reasons of the gateway's closed list that make sense for each ruling, likeliest first. */
+export const reasonsFor = {
+  void: [
+    "sensor-tripped-by-other", "sensor-failed", "required-act-not-done", "equipment-fault", "other",
+  ],
+  hand: ["sensor-failed", "sensor-tripped-by-other", "equipment-fault", "other"],
+  holdOne: ["equipment-fault", "medical", "station-not-ready", "course-blocked", "other"],
+  holdAll: ["weather", "medical", "staffing", "course-blocked", "equipment-fault", "other"],
+};

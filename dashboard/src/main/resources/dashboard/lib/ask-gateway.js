@@ -1,0 +1,68 @@
+// What a page says to the gateway. Every answer is a value: accepted, refused with a code, or
+// unsent. Nothing is thrown, so a page can't forget to show it.
+import { newKey } from "./key.js";
+
+const PATIENCE_MS = 4000;
+const AGAIN_MS = 400;
+
+/**
+ * Sends one act until it is answered or patience ends. Each try carries the same key, so that an
+ * act whose answer was lost is never done twice.
+ *
+ * @param patienceMs how long it may take in all; a stop gets one second and a single try
+ */
+export async function rule(token, act, { basis = -1, patienceMs = PATIENCE_MS, tries = 9 } = {}) {
+  const body = {
+    key: newKey(),
+    deviceMicros: Math.round(performance.now() * 1000),
+    basis,
+    act,
+  };
+  const until = performance.now() + patienceMs;
+  for (let left = tries; left > 0; left--) {
+    const answer = await post("/api/rulings", body, token, until - performance.now());
+    if (answer.kind !== "unsent") return answer;
+    if (performance.now() + AGAIN_MS >= until) break;
+    await new Promise((resolve) => setTimeout(resolve, AGAIN_MS));
+  }
+  return { kind: "unsent" };
+}
+
+export function enrol(code, person) {
+  return post("/api/enrol", { code, person }, null, PATIENCE_MS);
+}
+
+export function newCode(token, role) {
+  return post("/api/codes", { role }, token, PATIENCE_MS);
+}
+
+/** Anything staff may read; the caller gets the response, or null when it could not be had. */
+export async function read(address, token) {
+  try {
+    const answer = await fetch(address, {
+      headers: { Authorization: `Bearer ${token}` },
+      signal: AbortSignal.timeout(PATIENCE_MS),
+    });
+    return answer.ok ? answer : null;
+  } catch {
+    return null;
+  }
+}
+
+async function post(address, body, token, patienceMs) {
+  const headers = { "Content-Type": "application/json" };
+  if (token) headers.Authorization = `Bearer ${token}`;
+  try {
+    const answer = await fetch(address, {
+      method: "POST",
+      headers,
+      body: JSON.stringify(body),
+      signal: AbortSignal.timeout(Math.max(1, Math.ceil(patienceMs))),
+    });
+    const said = await answer.json().catch(() => ({}));
+    if (answer.ok) return { kind: "accepted", ...said };
+    return { kind: "refused", code: said.refused ?? `http-${answer.status}`, words: said.words };
+  } catch {
+    return { kind: "unsent" };
+  }
+}

@@ -1,0 +1,17 @@
+// The words of the tablet's language.
+import { sentence, hasWords } from "../words.js";
+import { language } from "./look.js";
+
+export function say(key, values) {
+  return sentence(language(), key, values);
+}
+
+/** A pair of words that came in a frame. */
+export function text(pair) {
+  return pair ? pair[language()] || pair.en : "";
+}
+
+/** A code of a closed list in words; one this page does not know yet is shown as it came. */
+export function code(list, word, otherwise = word) {
+  return hasWords(`${list}.${word}`) ? say(`${list}.${word}`) : otherwise;
+}

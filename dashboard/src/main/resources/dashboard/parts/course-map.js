@@ -1,0 +1,39 @@
+// The course as it lies in the yard: stations along a measuring tape that turns back at the end of
+// each row. On a narrow screen the tape runs straight down.
+import { html, nothing } from "lit";
+import { say, text } from "../lib/say.js";
+import { placesOf } from "../jobs/control-state.js";
+import { patch, stationState } from "./stations.js";
+
+const PER_ROW = 5;
+
+export function courseMap(stations, onCourse) {
+  const places = placesOf(onCourse);
+  const rows = [];
+  for (let from = 0; from < stations.length; from += PER_ROW) {
+    rows.push({ from, stations: stations.slice(from, from + PER_ROW) });
+  }
+  return html`<div class="course">
+    ${rows.map((row, index) => html`<ol
+      class="course-row ${index % 2 === 1 ? "back" : ""} ${index < rows.length - 1 ? "turns" : ""}"
+      start=${row.from + 1}
+    >${row.stations.map((station, at) => stop(station, row.from + at, places.get(row.from + at)))}</ol>`)}
+  </div>`;
+}
+
+function stop(station, index, place = { at: [], to: [] }) {
+  return html`<li class="stop-at state-${station.state} ${station.trouble ? "troubled" : ""}">
+    <span class="stop-to">${place.to.map((one) => who(one))}</span>
+    <span class="stop-index">${index + 1}</span>
+    <span class="stop-name">${text(station.name)}</span>
+    <span class="stop-state">${stationState(station)}</span>
+    <span class="stop-here">${place.at.map((one) => who(one))}</span>
+    ${station.trouble ? html`<span class="stop-trouble" lang="en">! ${station.trouble}</span>` : nothing}
+  </li>`;
+}
+
+function who(one) {
+  return html`${patch(one.number)}<span class="aside">${say(`phase.${one.phase}`, {
+    index: one.stationIndex + 1,
+  })}</span>`;
+}

@@ -1,0 +1,23 @@
+// Every word a page shows, in both languages of the day: one dictionary, each key beside its pair,
+// English first. A test walks all of it and all of the pages' calls.
+import { onDay } from "./words/on-day.js";
+import { onPost } from "./words/on-post.js";
+import { onControl } from "./words/on-control.js";
+import { onBench } from "./words/on-bench.js";
+import { codes } from "./words/codes.js";
+
+export const LANGUAGES = ["en", "es"];
+
+export const words = { ...onDay, ...onPost, ...onControl, ...onBench, ...codes };
+
+/** A sentence with {names} filled in. An unknown key shows itself, so that it is seen and mended. */
+export function sentence(lang, key, values = {}) {
+  const pair = words[key];
+  if (!pair) return key;
+  return pair[LANGUAGES.indexOf(lang)].replace(/\{(\w+)\}/g, (_, name) => values[name]);
+}
+
+/** Whether the dictionary has a word for a code of the gateway's closed lists. */
+export function hasWords(key) {
+  return Object.hasOwn(words, key);
+}

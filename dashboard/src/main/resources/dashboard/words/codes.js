@@ -1,0 +1,134 @@
+// Words for the gateway's closed lists: refusals, reasons, outcomes. A test compares the keys with
+// the lists themselves.
+export const codes = {
+  "refusal.unknown-device": [
+    "This device is not enrolled. Ask the coordinator for a code.",
+    "Este equipo no está registrado. Pida un código a coordinación.",
+  ],
+  "refusal.not-your-role": ["This role may not do that.", "Este rol no puede hacer eso."],
+  "refusal.words-too-long": ["At most 500 characters.", "Como máximo 500 caracteres."],
+  "refusal.no-plan": ["No exam plan is loaded.", "No hay plan de examen cargado."],
+  "refusal.unknown-number": [
+    "No candidate has this number today.",
+    "Ningún candidato tiene hoy este número.",
+  ],
+  "refusal.unknown-station": ["The plan has no such station.", "El plan no tiene esa estación."],
+  "refusal.unknown-point": [
+    "This station has no such start, checkpoint or finish.",
+    "Esta estación no tiene esa salida, control o meta.",
+  ],
+  "refusal.unknown-criterion": [
+    "This station has no such criterion.",
+    "Esta estación no tiene ese criterio.",
+  ],
+  "refusal.unknown-unit": ["The plan has no such field unit.", "El plan no tiene esa unidad."],
+  "refusal.not-your-candidate": [
+    "Another proctor is with this candidate.",
+    "Otro evaluador está con este candidato.",
+  ],
+  "refusal.stopped": [
+    "The course is stopped. Only the safety officer restarts it.",
+    "El recorrido está detenido. Solo seguridad lo reanuda.",
+  ],
+  "refusal.course-held": ["New releases are on hold.", "Las salidas están en pausa."],
+  "refusal.not-next": ["Another candidate is next.", "Otro candidato es el siguiente."],
+  "refusal.station-not-ready": [
+    "The first station is not ready.",
+    "La primera estación no está lista.",
+  ],
+  "refusal.proctor-busy": [
+    "This proctor is with another candidate.",
+    "Este evaluador está con otro candidato.",
+  ],
+  "refusal.interval-not-over": [
+    "The release interval is not over yet.",
+    "El intervalo de salida no ha terminado.",
+  ],
+  "refusal.not-released": [
+    "This candidate has not been released.",
+    "Este candidato no tiene salida.",
+  ],
+  "refusal.already-started": [
+    "This candidate's clock runs already.",
+    "El reloj de este candidato ya corre.",
+  ],
+  "refusal.not-on-course": [
+    "This candidate is not on the course.",
+    "Este candidato no está en el recorrido.",
+  ],
+  "refusal.no-such-split": [
+    "There is no such split to rule on.",
+    "No hay tal parcial por decidir.",
+  ],
+  "refusal.already-ruled": [
+    "Someone has ruled on this already.",
+    "Alguien ya decidió sobre esto.",
+  ],
+  "refusal.out-of-date": [
+    "This has changed since it was on your screen. Look again.",
+    "Esto ha cambiado desde que lo vio. Mire de nuevo.",
+  ],
+  "refusal.no-hand-marks": [
+    "There are no taps to take; give the time in full.",
+    "No hay toques que tomar; indique el tiempo completo.",
+  ],
+  "refusal.time-not-plausible": [
+    "This time is not possible here.",
+    "Este tiempo no es posible aquí.",
+  ],
+  "refusal.not-in-use": [
+    "This station is not waiting to be made ready.",
+    "Esta estación no espera ser repuesta.",
+  ],
+  "refusal.not-home": [
+    "A home contact is still open: something is not back in its place.",
+    "Un contacto de reposo sigue abierto: algo no está en su sitio.",
+  ],
+  "refusal.already-held": ["This is on hold already.", "Esto ya está en pausa."],
+  "refusal.not-held": ["This is not on hold.", "Esto no está en pausa."],
+  "refusal.not-stopped": ["The course is not stopped.", "El recorrido no está detenido."],
+  "refusal.not-done": ["There is no result to tell yet.", "Aún no hay resultado que comunicar."],
+  "refusal.already-told": [
+    "The result was told already.",
+    "El resultado ya se comunicó.",
+  ],
+  "refusal.already-done": ["This attempt is over.", "Este intento ha terminado."],
+  "refusal.already-enrolled": [
+    "This code was used already. Ask the coordinator for another.",
+    "Este código ya se usó. Pida otro a coordinación.",
+  ],
+  "refusal.unknown-code": [
+    "This code is not known. Ask the coordinator for another.",
+    "Este código no se conoce. Pida otro a coordinación.",
+  ],
+
+  "reason.sensor-failed": ["sensor failed", "falló el sensor"],
+  "reason.sensor-tripped-by-other": [
+    "someone or something else tripped the sensor",
+    "otra persona o cosa activó el sensor",
+  ],
+  "reason.required-act-not-done": [
+    "a required act was not done",
+    "no se hizo un acto obligatorio",
+  ],
+  "reason.station-not-ready": ["station not ready", "estación no lista"],
+  "reason.equipment-fault": ["equipment fault", "fallo del equipo"],
+  "reason.weather": ["weather", "tiempo atmosférico"],
+  "reason.medical": ["medical", "médico"],
+  "reason.staffing": ["staffing", "falta de personal"],
+  "reason.course-blocked": ["course blocked", "recorrido bloqueado"],
+  "reason.other": ["other", "otro"],
+
+  "outcome.passed": ["passed", "aprobado"],
+  "outcome.failed-time": ["failed: time", "no aprobado: tiempo"],
+  "outcome.failed-criterion": ["failed: criterion", "no aprobado: criterio"],
+  "outcome.undecided": ["undecided: for review", "sin decidir: a revisión"],
+  "outcome.withdrawn": ["withdrawn", "retirado"],
+  "outcome.medical-stop": ["medical stop", "alto médico"],
+  "outcome.safety-stop": ["safety stop", "alto de seguridad"],
+  "outcome.disqualified": ["disqualified: conduct", "descalificado: conducta"],
+  "outcome.void-re-run": ["void, re-run", "anulado, se repite"],
+  "outcome.no-show": ["did not come", "no vino"],
+  "outcome.not-admitted": ["not admitted", "no admitido"],
+  "outcome.deferred": ["deferred", "aplazado"],
+};

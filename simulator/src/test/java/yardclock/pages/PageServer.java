@@ -1,0 +1,155 @@
+package yardclock.pages;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.sun.net.httpserver.HttpExchange;
+import com.sun.net.httpserver.HttpServer;
+
+import yardclock.app.json.Json;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+
+/**
+ * A gateway's outside without its inside: the dashboard's own files, scripted frames as live
+ * streams, and an ear for acts. Frames can be set from the test's thread at any time.
+ */
+final class PageServer implements AutoCloseable {
+    private static final String PAGE_POLICY =
+            "default-src 'self'; script-src 'self' '%s'; object-src 'none'; base-uri 'none';"
+                    + " frame-ancestors 'self'";
+
+    private final HttpServer server;
+    private final ExecutorService threads = Executors.newCachedThreadPool();
+    private final Map<String, LiveStream> streams = new ConcurrentHashMap<>();
+    private final List<JsonNode> rulings = new CopyOnWriteArrayList<>();
+    private final StaticFiles files = new StaticFiles();
+    private volatile String answer = "{\"accepted\":true,\"entry\":1}";
+    private volatile int status = 200;
+    private volatile boolean deaf;
+
+    PageServer() {
+        try {
+            server =
+                    HttpServer.create(
+                            new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 50);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        server.setExecutor(threads);
+        server.createContext("/", this::file);
+        server.createContext("/api/live/", this::live);
+        server.createContext("/api/rulings", this::ruling);
+        server.createContext("/api/enrol", this::enrol);
+        server.createContext(
+                "/api/codes", exchange -> reply(exchange, 200, "{\"code\":\"K7MPQ2XW\"}"));
+        server.start();
+    }
+
+    String address(String path) {
+        return "http://127.0.0.1:" + server.getAddress().getPort() + path;
+    }
+
+    /** What the stream of this name shows from now on. */
+    void show(String stream, Object frame) {
+        stream(stream).show(json(frame));
+    }
+
+    /** Every stream falls silent without closing, as a link does that dies on the way. */
+    void fallSilent(boolean silent) {
+        streams.values().forEach(stream -> stream.fallSilent(silent));
+    }
+
+    /** Acts get no answer from now on; they are still read. */
+    void fallDeaf(boolean isDeaf) {
+        deaf = isDeaf;
+    }
+
+    void answerWith(int code, String body) {
+        status = code;
+        answer = body;
+    }
+
+    List<JsonNode> rulings() {
+        return rulings;
+    }
+
+    private LiveStream stream(String name) {
+        return streams.computeIfAbsent(name, any -> new LiveStream());
+    }
+
+    private void live(HttpExchange exchange) throws IOException {
+        String name = exchange.getRequestURI().getPath().substring("/api/live/".length());
+        exchange.getResponseHeaders().set("Content-Type", "text/event-stream");
+        exchange.getResponseHeaders().set("Cache-Control", "no-store");
+        exchange.sendResponseHeaders(200, 0);
+        try (OutputStream to = exchange.getResponseBody()) {
+            stream(name).pour(to);
+        }
+    }
+
+    private void ruling(HttpExchange exchange) throws IOException {
+        rulings.add(Json.mapper().readTree(exchange.getRequestBody()));
+        if (!deaf) {
+            reply(exchange, status, answer);
+        }
+    }
+
+    private void enrol(HttpExchange exchange) throws IOException {
+        JsonNode asked = Json.mapper().readTree(exchange.getRequestBody());
+        if ("PR0CT0R1".equals(asked.path("code").asText())) {
+            reply(exchange, 200, "{\"token\":\"t\",\"device\":\"d-1\",\"role\":\"proctor\"}");
+        } else {
+            reply(exchange, 409, "{\"refused\":\"unknown-code\",\"words\":\"-\"}");
+        }
+    }
+
+    private void file(HttpExchange exchange) throws IOException {
+        StaticFiles.Found found = files.find(exchange.getRequestURI().getPath());
+        exchange.getResponseHeaders().set("Content-Type", found.type());
+        exchange.getResponseHeaders()
+                .set("Content-Security-Policy", PAGE_POLICY.formatted(files.importMapHash()));
+        exchange.sendResponseHeaders(
+                found.status(), found.bytes().length == 0 ? -1 : found.bytes().length);
+        try (OutputStream to = exchange.getResponseBody()) {
+            to.write(found.bytes());
+        }
+    }
+
+    private static void reply(HttpExchange exchange, int status, String body) throws IOException {
+        byte[] bytes = body.getBytes(StandardCharsets.UTF_8);
+        try (InputStream rest = exchange.getRequestBody()) {
+            rest.readAllBytes();
+        }
+        exchange.getResponseHeaders().set("Content-Type", "application/json");
+        exchange.sendResponseHeaders(status, bytes.length);
+        try (OutputStream to = exchange.getResponseBody()) {
+            to.write(bytes);
+        }
+    }
+
+    private static String json(Object frame) {
+        try {
+            return Json.mapper().writeValueAsString(frame);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Override
+    public void close() {
+        streams.values().forEach(LiveStream::close);
+        server.stop(0);
+        threads.shutdownNow();
+    }
+}
