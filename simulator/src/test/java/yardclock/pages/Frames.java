@@ -175,7 +175,7 @@ final class Frames {
             lines.add(new BoardFrame.Line(number, 1, "course-done", 0, -1, -1));
         }
         for (int place = 1; place <= 11; place++) {
-            long from = NOW + place * 255 * SECOND;
+            long from = NOW + place * 255L * SECOND;
             lines.add(
                     new BoardFrame.Line(
                             18 + place,

@@ -9,7 +9,7 @@ import java.nio.charset.StandardCharsets;
  * one, and a sign of life every second. Guarded by its own monitor.
  */
 final class LiveStream {
-    private static final long ALIVE_EVERY_MILLIS = 1000;
+    private static final long ALIVE_EVERY_NANOS = 1_000_000_000;
 
     private String frame;
     private long version;
@@ -33,7 +33,7 @@ final class LiveStream {
     }
 
     /** Pours until the page leaves or the stream is closed. */
-    void pour(OutputStream to) throws IOException {
+    void pour(OutputStream to) throws IOException, InterruptedException {
         long sent = 0;
         while (true) {
             String next;
@@ -58,15 +58,18 @@ final class LiveStream {
     }
 
     /** A sign of life after a quiet second, or null when something else is to be looked at. */
-    private String waitForMore() {
+    private String waitForMore() throws InterruptedException {
         long before = version;
-        try {
-            wait(ALIVE_EVERY_MILLIS);
-        } catch (InterruptedException e) {
-            closed = true;
-            Thread.currentThread().interrupt();
+        boolean wasSilent = silent;
+        long until = System.nanoTime() + ALIVE_EVERY_NANOS;
+        while (!closed && version == before && silent == wasSilent) {
+            long millis = (until - System.nanoTime()) / 1_000_000;
+            if (millis <= 0) {
+                return silent ? null : ": alive\n\n";
+            }
+            wait(millis);
         }
-        return closed || silent || version != before ? null : ": alive\n\n";
+        return null;
     }
 
     private static byte[] message(String json) {

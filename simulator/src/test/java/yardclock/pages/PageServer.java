@@ -26,8 +26,9 @@ import java.util.concurrent.Executors;
  */
 final class PageServer implements AutoCloseable {
     private static final String PAGE_POLICY =
-            "default-src 'self'; script-src 'self' '%s'; object-src 'none'; base-uri 'none';"
-                    + " frame-ancestors 'self'";
+            "default-src 'none'; script-src 'self' '%s'; style-src 'self' 'unsafe-inline';"
+                    + " img-src 'self' data: blob:; connect-src 'self'; frame-src 'self' blob:;"
+                    + " base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
 
     private final HttpServer server;
     private final ExecutorService threads = Executors.newCachedThreadPool();
@@ -95,6 +96,8 @@ final class PageServer implements AutoCloseable {
         exchange.sendResponseHeaders(200, 0);
         try (OutputStream to = exchange.getResponseBody()) {
             stream(name).pour(to);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         }
     }
 
