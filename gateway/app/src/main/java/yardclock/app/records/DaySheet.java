@@ -1,0 +1,29 @@
+package yardclock.app.records;
+
+import yardclock.core.board.HeatView;
+import yardclock.core.engine.Input;
+import yardclock.core.result.Result;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a document is drawn from: the frozen plan, the results as they stand at one moment, and the
+ * moment's conditions. Immutable, taken from the state in one go.
+ *
+ * @param wallMicros the wall clock at that moment, microseconds since 1970, for reading only
+ */
+public record DaySheet(
+        Input.PlanFrozen frozen, List<Result> results, HeatView heat, long wallMicros) {
+    public DaySheet {
+        results = List.copyOf(results);
+    }
+
+    Optional<Result> of(int number) {
+        return results.stream().filter(result -> result.number() == number).findFirst();
+    }
+
+    DisplayTime display() {
+        return DisplayTime.by(frozen.plan().timing());
+    }
+}

@@ -1,0 +1,107 @@
+package yardclock.app.records;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+
+import yardclock.app.json.Json;
+import yardclock.core.course.PlanName;
+import yardclock.core.result.Result;
+import yardclock.core.result.Result.CallLine;
+import yardclock.core.result.Result.SplitLine;
+
+import java.util.List;
+
+/** The results of the day as one JSON document: microseconds, and times as the plan shows them. */
+final class ResultsJson {
+    private ResultsJson() {}
+
+    record Document(
+            PlanLine plan,
+            long cutOffMicros,
+            String cutOffDisplay,
+            boolean provisional,
+            List<Candidate> results) {}
+
+    record PlanLine(String id, int version, String sha256) {}
+
+    record Candidate(
+            int number,
+            int group,
+            String outcome,
+            String outcomeWords,
+            long officialMicros,
+            long lowerMicros,
+            long upperMicros,
+            String display,
+            String decision,
+            String rule,
+            long creditedHoldMicros,
+            boolean told,
+            List<Split> splits,
+            List<CallLine> calls) {}
+
+    record Split(
+            String station,
+            String state,
+            long startMicros,
+            long finishMicros,
+            long splitMicros,
+            long lowerMicros,
+            long upperMicros,
+            long automaticMicros,
+            long handMicros,
+            String display,
+            String why) {}
+
+    static byte[] of(DaySheet day) {
+        try {
+            return Json.mapper().writeValueAsBytes(document(day));
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("records of numbers and words always become JSON", e);
+        }
+    }
+
+    private static Document document(DaySheet day) {
+        PlanName name = day.frozen().plan().name();
+        long cutOff = day.frozen().plan().timing().cutOffMicros();
+        DisplayTime display = day.display();
+        return new Document(
+                new PlanLine(name.id(), name.version(), day.frozen().sha256()),
+                cutOff,
+                display.show(cutOff),
+                true,
+                day.results().stream().map(result -> candidate(result, display)).toList());
+    }
+
+    private static Candidate candidate(Result r, DisplayTime display) {
+        return new Candidate(
+                r.number(),
+                r.group(),
+                r.outcome(),
+                r.outcomeWords(),
+                r.officialMicros(),
+                r.lowerMicros(),
+                r.upperMicros(),
+                r.display(),
+                r.decision(),
+                r.rule(),
+                r.creditedHoldMicros(),
+                r.told(),
+                r.splits().stream().map(line -> split(line, display)).toList(),
+                r.calls());
+    }
+
+    private static Split split(SplitLine s, DisplayTime display) {
+        return new Split(
+                s.station(),
+                s.state(),
+                s.startMicros(),
+                s.finishMicros(),
+                s.splitMicros(),
+                s.lowerMicros(),
+                s.upperMicros(),
+                s.automaticMicros(),
+                s.handMicros(),
+                display.show(s.splitMicros()),
+                s.why());
+    }
+}

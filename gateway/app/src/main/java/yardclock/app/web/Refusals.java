@@ -1,0 +1,73 @@
+package yardclock.app.web;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+
+import io.javalin.http.Context;
+
+import yardclock.app.json.Json;
+import yardclock.app.lane.Answer;
+import yardclock.core.ruling.Refusal;
+
+import java.util.function.Consumer;
+
+/** Writes every refusal in the one form tablets understand, and counts it. Any thread. */
+final class Refusals {
+    private final Consumer<String> meter;
+
+    Refusals(Consumer<String> meter) {
+        this.meter = meter;
+    }
+
+    /** The body of each 4xx and 5xx. */
+    record Body(String refused, String words) {}
+
+    void refuse(Context request, WebRefusal refusal) {
+        refuse(request, refusal, refusal.words());
+    }
+
+    void refuse(Context request, WebRefusal refusal, String words) {
+        write(request, refusal.status(), new Body(refusal.reason(), words));
+    }
+
+    /** A refusal that another part gave. */
+    void refuse(Context request, Answer<?> refused) {
+        write(request, status(refused.refused()), new Body(refused.refused(), refused.words()));
+    }
+
+    void refuse(Context request, Refusal refusal) {
+        write(request, status(refusal.code()), new Body(refusal.code(), refusal.words()));
+    }
+
+    private static int status(String reason) {
+        if (reason.equals(Refusal.NOT_YOUR_ROLE.code())
+                || reason.equals(Refusal.NOT_YOUR_CANDIDATE.code())) {
+            return 403;
+        }
+        if (reason.equals(Refusal.UNKNOWN_DEVICE.code())) {
+            return 401;
+        }
+        if (reason.startsWith("name-")) {
+            return 400;
+        }
+        for (WebRefusal own : WebRefusal.values()) {
+            if (own.reason().equals(reason)) {
+                return own.status();
+            }
+        }
+        return 409;
+    }
+
+    private void write(Context request, int status, Body body) {
+        meter.accept(body.refused());
+        request.status(status).contentType("application/json").result(json(body));
+        request.skipRemainingHandlers();
+    }
+
+    static String json(Object body) {
+        try {
+            return Json.mapper().writeValueAsString(body);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("records of words and numbers always become JSON", e);
+        }
+    }
+}
