@@ -1,6 +1,6 @@
 package yardclock.app.access;
 
-import yardclock.core.engine.Engine.Holder;
+import yardclock.core.ruling.Devices.Holder;
 import yardclock.core.ruling.Role;
 
 import java.util.Optional;

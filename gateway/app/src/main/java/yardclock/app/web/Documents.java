@@ -1,8 +1,8 @@
 package yardclock.app.web;
 
 import yardclock.app.lane.Answer;
-import yardclock.core.engine.Engine.Holder;
 import yardclock.core.engine.Input;
+import yardclock.core.ruling.Devices.Holder;
 
 import java.util.Optional;
 import java.util.concurrent.CompletionStage;

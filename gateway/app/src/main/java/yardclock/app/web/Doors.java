@@ -1,7 +1,7 @@
 package yardclock.app.web;
 
 import yardclock.app.lane.Answer;
-import yardclock.core.engine.Engine.Holder;
+import yardclock.core.ruling.Devices.Holder;
 import yardclock.core.ruling.Role;
 
 import java.util.Optional;

@@ -4,7 +4,7 @@ import io.javalin.http.Context;
 import io.javalin.security.RouteRole;
 
 import yardclock.app.lane.Answer;
-import yardclock.core.engine.Engine.Holder;
+import yardclock.core.ruling.Devices.Holder;
 
 import java.net.InetAddress;
 import java.net.UnknownHostException;

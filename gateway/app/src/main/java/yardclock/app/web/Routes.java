@@ -83,7 +83,7 @@ final class Routes {
         page(desk, "/", "index.html");
         page(desk, "/enrol", "index.html");
         for (String name : List.of("control", "post", "crew", "board", "bench", "leaderboard")) {
-            page(desk, "/" + name, name + ".html");
+            page(desk, "/" + name, "index.html");
         }
         get("/ui/<path>", ANYONE, desk::own);
         get("/webjars/<path>", ANYONE, desk::library);

@@ -5,9 +5,9 @@ import io.javalin.http.Context;
 import yardclock.app.lane.Answer;
 import yardclock.app.lane.Inbox;
 import yardclock.app.lane.Inbox.Receipt;
-import yardclock.core.engine.Engine.Holder;
 import yardclock.core.engine.Input;
 import yardclock.core.ruling.Act;
+import yardclock.core.ruling.Devices.Holder;
 import yardclock.core.ruling.Verdict;
 
 import java.io.IOException;
