@@ -1,0 +1,17 @@
+package yardclock.sim.tablets;
+
+import yardclock.core.ruling.Act;
+
+import java.util.UUID;
+
+/**
+ * A ruling on its way. The key is made once; repeats carry the same.
+ *
+ * @param deviceMicros the tablet's own clock at the press
+ * @param basis the revision on the screen, or −1
+ */
+public record RulingToSend(String key, long deviceMicros, long basis, Act act) {
+    static RulingToSend of(long deviceMicros, long basis, Act act) {
+        return new RulingToSend(UUID.randomUUID().toString(), deviceMicros, basis, act);
+    }
+}

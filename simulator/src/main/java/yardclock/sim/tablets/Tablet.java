@@ -1,0 +1,124 @@
+package yardclock.sim.tablets;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+import yardclock.app.json.Json;
+import yardclock.core.ruling.Act;
+import yardclock.sim.stage.Stage;
+
+import java.util.ArrayDeque;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
+
+/**
+ * One tablet with its token: shows the newest frame of one kind and sends rulings in order. Used on
+ * the stage; frames are parsed on the link's threads, and a frame that a newer one has overtaken is
+ * never looked at.
+ *
+ * @param <F> the kind of frame it shows
+ */
+public final class Tablet<F> {
+    private static final Logger LOG = LoggerFactory.getLogger(Tablet.class);
+    private static final long RETRY_REAL_MILLIS = 300;
+
+    private final Stage stage;
+    private final Gateway gateway;
+    private final Access access;
+    private final Class<F> kind;
+    private final Stream frames;
+    private final AtomicReference<F> unseen = new AtomicReference<>();
+    private final ArrayDeque<Waiting> queue = new ArrayDeque<>();
+    private Consumer<F> onFrame = frame -> {};
+    private F newest;
+    private boolean sending;
+
+    /** What enrolling gave. */
+    public record Access(String token, String device, String role) {}
+
+    private record Waiting(RulingToSend ruling, Consumer<Gateway.Answer> then) {}
+
+    public Tablet(Stage stage, Gateway gateway, Access access, String path, Class<F> kind) {
+        this.stage = stage;
+        this.gateway = gateway;
+        this.access = access;
+        this.kind = kind;
+        this.frames = new Stream(stage, gateway, path, access.token(), this::arrived);
+    }
+
+    public void open(Consumer<F> listener) {
+        onFrame = listener;
+        frames.open();
+    }
+
+    public void close() {
+        frames.close();
+    }
+
+    public Access access() {
+        return access;
+    }
+
+    /** The newest frame, or null before the first. */
+    public F newest() {
+        return newest;
+    }
+
+    /** Whether the page would still show its data as live. */
+    public boolean isFresh() {
+        return newest != null && frames.isFresh();
+    }
+
+    private void arrived(Stream.Message message) {
+        if (!message.kind().equals("frame")) {
+            return;
+        }
+        try {
+            F frame = Json.mapper().readValue(message.data(), kind);
+            if (unseen.getAndSet(frame) == null) {
+                stage.soon(this::look);
+            }
+        } catch (JsonProcessingException e) {
+            LOG.error("a frame of {} that cannot be read", kind.getSimpleName(), e);
+        }
+    }
+
+    private void look() {
+        newest = unseen.getAndSet(null);
+        onFrame.accept(newest);
+    }
+
+    /** Presses something. The answer comes on the stage, however long the link takes. */
+    public void press(Act act, long basis, Consumer<Gateway.Answer> then) {
+        queue.addLast(new Waiting(RulingToSend.of(stage.nowMicros(), basis, act), then));
+        sendNext();
+    }
+
+    private void sendNext() {
+        if (sending || queue.isEmpty()) {
+            return;
+        }
+        sending = true;
+        Waiting first = queue.peekFirst();
+        gateway.rule(
+                access.token(),
+                first.ruling(),
+                answer -> stage.soon(() -> answered(first, answer)));
+    }
+
+    private void answered(Waiting first, Gateway.Answer answer) {
+        sending = false;
+        if (answer.isTrouble()) {
+            stage.afterRealMillis(RETRY_REAL_MILLIS, this::sendNext);
+            return;
+        }
+        queue.removeFirst();
+        if (!answer.isOk()) {
+            LOG.debug("{} refused: {}", first.ruling().act(), answer);
+        }
+        first.then().accept(answer);
+        sendNext();
+    }
+}

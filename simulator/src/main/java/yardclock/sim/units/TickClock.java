@@ -1,0 +1,17 @@
+package yardclock.sim.units;
+
+/**
+ * A unit's counter: microseconds since its boot, on a crystal that is off by some parts per
+ * billion. Immutable and exact to the microsecond.
+ *
+ * @param bootedMicros the exam time of the boot; it may lie before the stage's beginning
+ * @param ratePartsPerBillion how fast the crystal runs, positive is fast
+ */
+public record TickClock(long bootedMicros, long ratePartsPerBillion) {
+    private static final long BILLION = 1_000_000_000;
+
+    public long tickAt(long examMicros) {
+        long elapsed = examMicros - bootedMicros;
+        return elapsed + Math.floorDiv(elapsed * ratePartsPerBillion, BILLION);
+    }
+}

@@ -1,0 +1,127 @@
+package yardclock.sim.units;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The words of the field-unit contract, version 1, as bytes. Stateless.
+ *
+ * <p>Written from the contract and not with the gateway's own decoder, so that each checks the
+ * other.
+ */
+final class UnitMessages {
+    static final int VERSION = 1;
+
+    /** The most edges the contract allows in one message. */
+    static final int MOST_EDGES = 32;
+
+    private static final JsonMapper JSON = JsonMapper.builder().build();
+
+    private UnitMessages() {}
+
+    static byte[] edges(String boot, List<StoredEdge> edges) {
+        if (edges.size() == 1) {
+            return bytes(edge(boot, edges.get(0)));
+        }
+        ArrayNode all = JSON.createArrayNode();
+        edges.forEach(edge -> all.add(edge(boot, edge)));
+        return bytes(all);
+    }
+
+    private static ObjectNode edge(String boot, StoredEdge edge) {
+        return versioned()
+                .put("boot", boot)
+                .put("seq", edge.seq())
+                .put("sensor", edge.sensor())
+                .put("state", edge.state())
+                .put("tick", edge.tick());
+    }
+
+    static byte[] health(Vitals vitals) {
+        ObjectNode health =
+                versioned()
+                        .put("up", 1)
+                        .put("boot", vitals.boot())
+                        .put("tick", vitals.tick())
+                        .put("nextSeq", vitals.nextSeq())
+                        .put("batteryMillivolts", vitals.batteryMillivolts())
+                        .put("rssiDbm", vitals.rssiDbm())
+                        .put("bufferFill", vitals.bufferFill())
+                        .put("lowestFreeMemory", vitals.lowestFreeMemory())
+                        .put("firmware", vitals.firmware())
+                        .put("contract", VERSION);
+        ArrayNode states = health.putArray("sensorStates");
+        vitals.sensorStates().forEach(states::add);
+        return bytes(health);
+    }
+
+    /** What the broker says for a unit that is gone. */
+    static byte[] will() {
+        return bytes(versioned().put("up", 0));
+    }
+
+    static byte[] answer(String id, String boot, long receivedTick, long sentTick) {
+        return bytes(
+                versioned()
+                        .put("id", id)
+                        .put("boot", boot)
+                        .put("received", receivedTick)
+                        .put("sent", sentTick));
+    }
+
+    static byte[] applied(int settingsVersion, String refused) {
+        return bytes(versioned().put("version", settingsVersion).put("refused", refused));
+    }
+
+    static byte[] climate(ClimateReading reading, long tick) {
+        return bytes(
+                versioned()
+                        .put("tick", tick)
+                        .put("centiCelsius", reading.centiCelsius())
+                        .put("centiPercent", reading.centiPercent())
+                        .put("globeCentiCelsius", reading.globeCentiCelsius())
+                        .put("windMmPerS", reading.windMillimetresPerSecond()));
+    }
+
+    /** A message from the gateway, or empty when it is not JSON or not of this version. */
+    static Optional<JsonNode> read(byte[] payload) {
+        try {
+            JsonNode message = JSON.readTree(payload);
+            boolean ours = message != null && message.path("v").asInt() == VERSION;
+            return ours ? Optional.of(message) : Optional.empty();
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static ObjectNode versioned() {
+        return JSON.createObjectNode().put("v", VERSION);
+    }
+
+    private static byte[] bytes(JsonNode message) {
+        try {
+            return JSON.writeValueAsBytes(message);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("a message that is no JSON: " + message, e);
+        }
+    }
+
+    /** What {@code health} says. */
+    record Vitals(
+            String boot,
+            long tick,
+            long nextSeq,
+            int batteryMillivolts,
+            int rssiDbm,
+            int bufferFill,
+            long lowestFreeMemory,
+            String firmware,
+            List<Integer> sensorStates) {}
+}

@@ -1,0 +1,37 @@
+package yardclock.sim.yard;
+
+import yardclock.core.course.ExamPlan;
+import yardclock.core.course.Station;
+
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+
+/** Which choreography belongs to which station of the demo day's plan. Immutable. */
+public final class DemoCourse {
+    private static final Map<String, Choreography> STATIONS =
+            Map.of(
+                    "hydrant-walk", CarryStations::hydrantWalk,
+                    "mannequin-drag", CarryStations::mannequinDrag,
+                    "pike-poles", CarryStations::pikePoles,
+                    "low-deck", LiftStations::lowDeck,
+                    "rope-bag", LiftStations::ropeBag,
+                    "fan-carry", CarryStations::fanCarry,
+                    "wedge-drive", LiftStations::wedgeDrive,
+                    "ground-ladder", LiftStations::groundLadder,
+                    "roll-up", LiftStations::rollUp);
+
+    private DemoCourse() {}
+
+    /** The stations of a plan that nobody here knows how to do. */
+    public static List<String> unknownStations(ExamPlan plan) {
+        return plan.stations().stream()
+                .map(Station::id)
+                .filter(id -> !STATIONS.containsKey(id))
+                .toList();
+    }
+
+    public static Script perform(String station, long takesMicros, SplittableRandom random) {
+        return STATIONS.get(station).perform(takesMicros, random);
+    }
+}
