@@ -2,6 +2,7 @@ package yardclock.app.records;
 
 import yardclock.core.board.HeatView;
 import yardclock.core.engine.Input;
+import yardclock.core.result.DisplayedTime;
 import yardclock.core.result.Result;
 
 import java.util.List;
@@ -23,7 +24,8 @@ public record DaySheet(
         return results.stream().filter(result -> result.number() == number).findFirst();
     }
 
-    DisplayTime display() {
-        return DisplayTime.by(frozen.plan().timing());
+    /** A duration as the plan shows it; the empty string for none (negative). */
+    String display(long micros) {
+        return micros < 0 ? "" : DisplayedTime.text(micros, frozen.plan().timing());
     }
 }

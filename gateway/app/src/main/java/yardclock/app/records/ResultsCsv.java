@@ -45,7 +45,7 @@ final class ResultsCsv {
         List<Station> stations = day.frozen().plan().stations();
         line(table, heading(stations));
         for (Result result : day.results()) {
-            line(table, cells(result, stations, day.display()));
+            line(table, cells(result, stations, day));
         }
         return table.toString().getBytes(StandardCharsets.UTF_8);
     }
@@ -60,7 +60,7 @@ final class ResultsCsv {
         return heading;
     }
 
-    private static List<String> cells(Result r, List<Station> stations, DisplayTime display) {
+    private static List<String> cells(Result r, List<Station> stations, DaySheet day) {
         boolean timed = r.officialMicros() >= 0;
         long faults = r.calls().stream().filter(call -> call.fault()).count();
         List<String> cells = new ArrayList<>();
@@ -78,15 +78,14 @@ final class ResultsCsv {
         cells.add(r.told() ? "yes" : "no");
         cells.add(Long.toString(r.calls().size() - faults));
         cells.add(Long.toString(faults));
-        stations.forEach(station -> addSplit(cells, r, station.id(), display));
+        stations.forEach(station -> addSplit(cells, r, station.id(), day));
         return cells;
     }
 
-    private static void addSplit(
-            List<String> cells, Result result, String station, DisplayTime display) {
+    private static void addSplit(List<String> cells, Result result, String station, DaySheet day) {
         Optional<SplitLine> split =
                 result.splits().stream().filter(s -> s.station().equals(station)).findFirst();
-        cells.add(split.map(s -> display.show(s.splitMicros())).orElse(""));
+        cells.add(split.map(s -> day.display(s.splitMicros())).orElse(""));
         cells.add(split.map(s -> micros(s.splitMicros())).orElse(""));
         cells.add(split.map(SplitLine::state).orElse(""));
     }

@@ -63,16 +63,15 @@ final class ResultsJson {
     private static Document document(DaySheet day) {
         PlanName name = day.frozen().plan().name();
         long cutOff = day.frozen().plan().timing().cutOffMicros();
-        DisplayTime display = day.display();
         return new Document(
                 new PlanLine(name.id(), name.version(), day.frozen().sha256()),
                 cutOff,
-                display.show(cutOff),
+                day.display(cutOff),
                 true,
-                day.results().stream().map(result -> candidate(result, display)).toList());
+                day.results().stream().map(result -> candidate(result, day)).toList());
     }
 
-    private static Candidate candidate(Result r, DisplayTime display) {
+    private static Candidate candidate(Result r, DaySheet day) {
         return new Candidate(
                 r.number(),
                 r.group(),
@@ -86,11 +85,11 @@ final class ResultsJson {
                 r.rule(),
                 r.creditedHoldMicros(),
                 r.told(),
-                r.splits().stream().map(line -> split(line, display)).toList(),
+                r.splits().stream().map(line -> split(line, day)).toList(),
                 r.calls());
     }
 
-    private static Split split(SplitLine s, DisplayTime display) {
+    private static Split split(SplitLine s, DaySheet day) {
         return new Split(
                 s.station(),
                 s.state(),
@@ -101,7 +100,7 @@ final class ResultsJson {
                 s.upperMicros(),
                 s.automaticMicros(),
                 s.handMicros(),
-                display.show(s.splitMicros()),
+                day.display(s.splitMicros()),
                 s.why());
     }
 }

@@ -5,6 +5,8 @@ import yardclock.core.course.Criterion;
 import yardclock.core.course.ExamPlan;
 import yardclock.core.course.Station;
 import yardclock.core.course.Text;
+import yardclock.core.course.TimingRules.Rounding;
+import yardclock.core.result.DisplayedTime;
 import yardclock.core.result.Result;
 import yardclock.core.result.Result.CallLine;
 import yardclock.core.result.Result.SplitLine;
@@ -29,7 +31,6 @@ final class TellingSheet {
     private final DaySheet day;
     private final Result result;
     private final ExamPlan plan;
-    private final DisplayTime display;
     private final ZoneId zone;
     private final Html html = new Html();
 
@@ -37,7 +38,6 @@ final class TellingSheet {
         this.day = day;
         this.result = result;
         this.plan = day.frozen().plan();
-        this.display = day.display();
         this.zone = zone;
     }
 
@@ -92,7 +92,7 @@ final class TellingSheet {
         fact(
                 "Credited holds",
                 "Pausas acreditadas",
-                same(display.show(result.creditedHoldMicros())));
+                same(day.display(result.creditedHoldMicros())));
         html.raw("</table>");
         both(
                 "p class=\"small\"",
@@ -113,7 +113,7 @@ final class TellingSheet {
                     case AT_MOST -> "≤ ";
                     case BELOW -> "< ";
                 }
-                + display.show(plan.timing().cutOffMicros());
+                + day.display(plan.timing().cutOffMicros());
     }
 
     private void splits() {
@@ -141,10 +141,10 @@ final class TellingSheet {
         html.row(
                 "td",
                 twice(name),
-                dash(display.show(split.splitMicros())),
+                dash(day.display(split.splitMicros())),
                 timed ? seconds(split.lowerMicros()) + " … " + seconds(split.upperMicros()) : "–",
-                dash(display.show(split.automaticMicros())),
-                dash(display.show(split.handMicros())),
+                dash(day.display(split.automaticMicros())),
+                dash(day.display(split.handMicros())),
                 twice(state),
                 split.why());
     }
@@ -237,8 +237,6 @@ final class TellingSheet {
 
     /** Limits of an interval are not rounded by the plan's rule: they show milliseconds. */
     private static String seconds(long micros) {
-        DisplayTime fine =
-                new DisplayTime(yardclock.core.course.TimingRules.Rounding.TRUNCATE, 1_000);
-        return micros < 0 ? "–" : fine.show(micros);
+        return micros < 0 ? "–" : DisplayedTime.text(micros, Rounding.TRUNCATE, 1_000);
     }
 }

@@ -14,9 +14,9 @@ final class FileDesk {
         this.refusals = refusals;
     }
 
-    /** A page at its own short address. */
-    void page(Context request, String file) {
-        send(request, files.own(file), "no-cache");
+    /** A page, at its own short address. */
+    void page(Context request) {
+        send(request, files.own("index.html"), "no-cache");
     }
 
     void own(Context request) {

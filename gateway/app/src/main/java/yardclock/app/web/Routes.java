@@ -30,6 +30,17 @@ final class Routes {
     private static final Set<Permit> STAFF =
             EnumSet.of(COORDINATOR, TECHNICIAN, PROCTOR, CREW, SAFETY);
 
+    private static final List<String> PAGES =
+            List.of(
+                    "/",
+                    "/enrol",
+                    "/control",
+                    "/post",
+                    "/crew",
+                    "/board",
+                    "/bench",
+                    "/leaderboard");
+
     private final List<Route> table = new ArrayList<>();
 
     private Routes() {}
@@ -80,18 +91,13 @@ final class Routes {
     }
 
     private void pages(FileDesk desk) {
-        page(desk, "/", "index.html");
-        page(desk, "/enrol", "index.html");
-        for (String name : List.of("control", "post", "crew", "board", "bench", "leaderboard")) {
-            page(desk, "/" + name, "index.html");
+        // One shell for every page; it looks at the address itself.
+        for (String page : PAGES) {
+            get(page, ANYONE, desk::page);
         }
         get("/ui/<path>", ANYONE, desk::own);
         get("/webjars/<path>", ANYONE, desk::library);
         get("/openapi.yaml", ANYONE, desk::description);
-    }
-
-    private void page(FileDesk desk, String path, String file) {
-        get(path, ANYONE, request -> desk.page(request, file));
     }
 
     private void get(String path, Set<Permit> permits, Handler handler) {

@@ -29,18 +29,36 @@ public final class DisplayedTime {
         return goesUp ? down + stepMicros : down;
     }
 
-    /** As {@code 11:39.9}, with as many decimals as the step needs. */
+    /** As {@code 11:39.9}, by the plan's rule and step. */
     public static String text(long micros, TimingRules timing) {
-        long rounded = rounded(micros, timing.rounding(), timing.resolutionMicros());
-        long minutes = rounded / (60 * SECOND);
-        long seconds = rounded / SECOND % 60;
-        String text = String.format(Locale.ROOT, "%d:%02d", minutes, seconds);
-        int decimals = decimals(timing.resolutionMicros());
-        if (decimals == 0) {
-            return text;
+        return text(micros, timing.rounding(), timing.resolutionMicros());
+    }
+
+    /**
+     * As {@code 11:39.9}; {@code 9.9} below a minute and {@code 2:09:45} from an hour on, with as
+     * many decimals as the step needs. The time is rounded first and taken apart after, so that
+     * 59.91 s rounded up reads 1:00.0.
+     */
+    public static String text(long micros, TimingRules.Rounding rounding, long stepMicros) {
+        long rounded = rounded(micros, rounding, stepMicros);
+        return clock(rounded / SECOND) + fraction(rounded % SECOND, decimals(stepMicros));
+    }
+
+    private static String clock(long seconds) {
+        long minutes = seconds / 60;
+        if (minutes == 0) {
+            return Long.toString(seconds);
         }
-        String fraction = String.format(Locale.ROOT, "%06d", rounded % SECOND);
-        return text + '.' + fraction.substring(0, decimals);
+        return minutes < 60
+                ? String.format(Locale.ROOT, "%d:%02d", minutes, seconds % 60)
+                : String.format(
+                        Locale.ROOT, "%d:%02d:%02d", minutes / 60, minutes % 60, seconds % 60);
+    }
+
+    private static String fraction(long micros, int decimals) {
+        return decimals == 0
+                ? ""
+                : '.' + String.format(Locale.ROOT, "%06d", micros).substring(0, decimals);
     }
 
     private static int decimals(long stepMicros) {
