@@ -1,8 +1,7 @@
 package yardclock.core.board;
 
-import yardclock.core.course.Text;
-
 import java.util.List;
+import yardclock.core.course.Text;
 
 /** The station crew's picture: what waits to be put back, longest first. */
 public record CrewFrame(Head head, List<Reset> resets, List<StationView> stations) {

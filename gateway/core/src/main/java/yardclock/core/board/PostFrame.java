@@ -1,8 +1,7 @@
 package yardclock.core.board;
 
-import yardclock.core.course.Text;
-
 import java.util.List;
+import yardclock.core.course.Text;
 
 /**
  * One proctor's picture. It carries no running total, no cut-off and no earlier split until the

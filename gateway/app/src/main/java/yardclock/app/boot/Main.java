@@ -1,0 +1,64 @@
+package yardclock.app.boot;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ParseResult;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+
+/**
+ * The gateway's command line. Exit codes: 0 done, 1 refused with a clear sentence, 2 wrong usage.
+ */
+@Command(
+        name = "yardclock",
+        description = "A timing gateway for a candidates' physical exam day.",
+        mixinStandardHelpOptions = true,
+        version = "Yardclock 0.1.0",
+        subcommands = {
+            ServeCommand.class,
+            ReplayCommand.class,
+            JournalCommand.class,
+            CheckCommand.class
+        },
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {"0:done", "1:refused, with a sentence that says why", "2:wrong usage"})
+public final class Main {
+    static final int REFUSED = 1;
+
+    private Main() {}
+
+    public static void main(String[] arguments) {
+        System.exit(
+                commandLine()
+                        .setOut(new PrintWriter(System.out, true, StandardCharsets.UTF_8))
+                        .setErr(new PrintWriter(System.err, true, StandardCharsets.UTF_8))
+                        .execute(arguments));
+    }
+
+    /** The command line without a process around it, for tests. */
+    static CommandLine commandLine() {
+        return new CommandLine(new Main())
+                .registerConverter(HostPort.class, Main::address)
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setExecutionExceptionHandler(Main::refuse);
+    }
+
+    private static HostPort address(String text) {
+        try {
+            return HostPort.parse(text);
+        } catch (IllegalArgumentException e) {
+            throw new CommandLine.TypeConversionException(e.getMessage());
+        }
+    }
+
+    private static int refuse(Exception e, CommandLine command, ParseResult parsed) {
+        if (e instanceof RefusedException) {
+            command.getErr().println(e.getMessage());
+        } else {
+            command.getErr().println("This should not have happened: " + e);
+            e.printStackTrace(command.getErr());
+        }
+        return REFUSED;
+    }
+}

@@ -1,0 +1,86 @@
+package yardclock.app.boot;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+
+/** Runs the gateway until it is told to stop. */
+@Command(
+        name = "serve",
+        description = {
+            "Runs the gateway of one exam day: pages for the staff, a broker for the field units,"
+                + " and the journal.",
+            "Stop it with Ctrl-C or SIGTERM. Started again with the same --data it goes on where it"
+                    + " was."
+        },
+        mixinStandardHelpOptions = true,
+        sortOptions = false)
+final class ServeCommand implements Callable<Integer> {
+    private static final int SPEED_MAX = 60;
+
+    @Spec private CommandSpec spec;
+
+    @Option(
+            names = "--data",
+            paramLabel = "DIR",
+            defaultValue = "data",
+            description = "the day's directory (default: ./data); the journal is DIR/journal.db")
+    private Path data;
+
+    @Option(
+            names = "--http",
+            paramLabel = "HOST:PORT",
+            defaultValue = "127.0.0.1:8470",
+            description = "where the pages are (default: ${DEFAULT-VALUE})")
+    private HostPort http;
+
+    @Option(
+            names = "--mqtt",
+            paramLabel = "HOST:PORT",
+            defaultValue = "127.0.0.1:18830",
+            description = "where the embedded broker listens (default: ${DEFAULT-VALUE})")
+    private HostPort mqtt;
+
+    @Option(
+            names = "--broker",
+            paramLabel = "BROKER",
+            defaultValue = ServeSettings.EMBEDDED,
+            description = "embedded (the default), tcp://HOST:PORT or ssl://HOST:PORT")
+    private String broker;
+
+    @Option(
+            names = "--plan",
+            paramLabel = "FILE",
+            description = "the exam plan (YAML; default: the bundled demo plan)")
+    private Path plan;
+
+    @Option(
+            names = "--roster",
+            paramLabel = "FILE",
+            description = "the roster (CSV: number,name,group; default: the bundled demo roster)")
+    private Path roster;
+
+    @Option(
+            names = "--insecure-lan",
+            description =
+                    "allow pages over the network, unencrypted: only on a network of your own")
+    private boolean insecureLan;
+
+    @Option(names = "--speed", paramLabel = "N", defaultValue = "1", hidden = true)
+    private int speed;
+
+    @Override
+    public Integer call() throws Exception {
+        if (speed < 1 || speed > SPEED_MAX) {
+            throw new CommandLine.ParameterException(
+                    spec.commandLine(), "--speed takes a whole number from 1 to " + SPEED_MAX);
+        }
+        return new Serving(spec.commandLine().getOut())
+                .run(new ServeSettings(data, http, mqtt, broker, insecureLan, plan, roster, speed));
+    }
+}
