@@ -35,7 +35,13 @@ final class JavaReader extends TreePathScanner<Void, Void> {
      * @param lines from the signature's first line to the closing brace
      */
     record MethodSeen(
-            String file, long line, String name, long lines, int parameters, Tree.Kind owner) {
+            String file,
+            long line,
+            String name,
+            long lines,
+            int parameters,
+            boolean overrides,
+            Tree.Kind owner) {
         boolean isConstructor() {
             return name.equals("<init>");
         }
@@ -104,6 +110,8 @@ final class JavaReader extends TreePathScanner<Void, Void> {
                             method.getName().toString(),
                             unit.getLineMap().getLineNumber(end) - first + 1,
                             method.getParameters().size(),
+                            method.getModifiers().getAnnotations().stream()
+                                    .anyMatch(it -> it.toString().contains("Override")),
                             owner.getKind()));
         }
         return super.visitMethod(method, nothing);

@@ -16,6 +16,9 @@ class TidyTextTest {
     private static final int LINES_MAX = 400;
     private static final int COLUMNS_MAX = 100;
 
+    /** Markup inside a module's templates does not break as freely as a statement. */
+    private static final int PAGE_COLUMNS_MAX = 120;
+
     // Written in halves, so that this file does not find itself.
     private static final Pattern UNFINISHED =
             Pattern.compile("\\b(TO" + "DO|FIX" + "ME|XX" + "X)\\b");
@@ -37,10 +40,11 @@ class TidyTextTest {
 
     @Test
     void lines_of_code_fit_in_a_window() {
+        assertThat(linesThat(this::isCode, line -> columns(line) > PAGE_COLUMNS_MAX)).isEmpty();
         assertThat(
                         linesThat(
-                                this::isCode,
-                                line -> line.codePointCount(0, line.length()) > COLUMNS_MAX))
+                                source -> source.endsWith(".java", "yardclock"),
+                                line -> columns(line) > COLUMNS_MAX))
                 .isEmpty();
     }
 
@@ -87,6 +91,10 @@ class TidyTextTest {
 
     private boolean isCode(Source source) {
         return source.endsWith(".java", ".js", ".mjs", ".css", ".html", ".sh", "yardclock", "/run");
+    }
+
+    private static int columns(String line) {
+        return line.codePointCount(0, line.length());
     }
 
     private List<String> linesThat(Predicate<Source> where, Predicate<String> breach) {
