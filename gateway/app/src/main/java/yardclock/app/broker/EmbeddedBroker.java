@@ -1,5 +1,6 @@
 package yardclock.app.broker;
 
+import org.apache.activemq.artemis.api.core.SimpleString;
 import org.apache.activemq.artemis.api.core.TransportConfiguration;
 import org.apache.activemq.artemis.core.config.Configuration;
 import org.apache.activemq.artemis.core.config.impl.ConfigurationImpl;
@@ -10,6 +11,8 @@ import org.apache.activemq.artemis.core.settings.impl.AddressFullMessagePolicy;
 import org.apache.activemq.artemis.core.settings.impl.AddressSettings;
 
 import java.io.IOException;
+import java.net.InetSocketAddress;
+import java.net.ServerSocket;
 import java.nio.file.Path;
 import java.util.Map;
 
@@ -36,8 +39,20 @@ public final class EmbeddedBroker implements AutoCloseable {
     /** A question or a light that is older than this is of no use to a unit. */
     private static final long MOMENTARY_MILLIS = 2_000;
 
+    /** A remembered login would skip the check that the client id is the user name. */
+    private static final long NO_CACHE = 0;
+
+    /** How long another gateway may take to let go of the folder, before starting is refused. */
+    private static final long LOCK_MILLIS = 1_000;
+
+    private static final int MOMENTARY_MESSAGES = 1_000;
+
+    /** An address nobody reads: what expires is gone, as it should be. */
+    private static final SimpleString NOWHERE = SimpleString.of("yardclock.nowhere");
+
     private final EmbeddedActiveMQ broker;
-    private final String uri;
+    private final String host;
+    private final int port;
 
     /**
      * @param folder where its journal lives; made when missing
@@ -48,18 +63,20 @@ public final class EmbeddedBroker implements AutoCloseable {
                 new EmbeddedActiveMQ()
                         .setConfiguration(configuration(folder, host, port))
                         .setSecurityManager(new UnitSecurity(passwords));
-        uri = "tcp://" + host + ":" + port;
+        this.host = host;
+        this.port = port;
     }
 
     /** Where the gateway's own link finds it. */
     public String uri() {
-        return uri;
+        return "tcp://" + host + ":" + port;
     }
 
     /**
      * @throws IOException with a sentence for the operator, most often because the port is taken
      */
     public void start() throws IOException {
+        probe();
         try {
             broker.start();
         } catch (Exception e) {
@@ -67,7 +84,7 @@ public final class EmbeddedBroker implements AutoCloseable {
         }
         if (!broker.getActiveMQServer().isActive()) {
             close();
-            throw new IOException("the embedded broker cannot start; is its folder in use?");
+            throw new IOException("the embedded broker cannot start: its folder is in use");
         }
     }
 
@@ -80,12 +97,24 @@ public final class EmbeddedBroker implements AutoCloseable {
         }
     }
 
+    /** Artemis only logs that an address is taken and goes on without it. */
+    private void probe() throws IOException {
+        try (ServerSocket socket = new ServerSocket()) {
+            socket.setReuseAddress(true);
+            socket.bind(new InetSocketAddress(host, port));
+        } catch (IOException e) {
+            throw new IOException(
+                    "the broker cannot listen on " + uri() + ": " + e.getMessage(), e);
+        }
+    }
+
     private static Configuration configuration(Path folder, String host, int port) {
         Configuration configuration =
                 new ConfigurationImpl()
                         .setName("yardclock")
                         .setPersistenceEnabled(true)
                         .setSecurityEnabled(true)
+                        .setAuthenticationCacheSize(NO_CACHE)
                         .setJMXManagementEnabled(false)
                         .setMessageCounterEnabled(false)
                         .setThreadPoolMaxSize(POOL_THREADS)
@@ -105,6 +134,7 @@ public final class EmbeddedBroker implements AutoCloseable {
     private static void store(Configuration configuration, Path folder) {
         configuration
                 .setJournalType(JournalType.NIO)
+                .setJournalLockAcquisitionTimeout(LOCK_MILLIS)
                 .setJournalDatasync(true)
                 .setJournalSyncNonTransactional(true)
                 .setJournalSyncTransactional(true)
@@ -141,6 +171,8 @@ public final class EmbeddedBroker implements AutoCloseable {
                 .setPageSizeBytes(PAGE_BYTES)
                 .setMaxDeliveryAttempts(-1)
                 .setRedeliveryDelay(0)
+                .setDeadLetterAddress(NOWHERE)
+                .setExpiryAddress(NOWHERE)
                 .setAutoDeleteQueues(false)
                 .setAutoDeleteAddresses(false);
     }
@@ -148,7 +180,7 @@ public final class EmbeddedBroker implements AutoCloseable {
     private static AddressSettings momentary() {
         return new AddressSettings()
                 .setAddressFullMessagePolicy(AddressFullMessagePolicy.DROP)
-                .setMaxSizeMessages(1_000)
+                .setMaxSizeMessages(MOMENTARY_MESSAGES)
                 .setExpiryDelay(MOMENTARY_MILLIS);
     }
 }

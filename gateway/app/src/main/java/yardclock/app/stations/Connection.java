@@ -27,11 +27,14 @@ final class Connection implements AutoCloseable {
     private static final int[] QOS = {1, 1, 1, 1, 0};
     private static final int REFUSED_SUBSCRIPTION = 0x80;
     private static final long STUCK_SECONDS = 5;
+    private static final long WAIT_MILLIS =
+            TimeUnit.SECONDS.toMillis(2L * LinkSettings.CONNECT_SECONDS);
 
     private final MqttAsyncClient client;
     private final Semaphore underWay = new Semaphore(LinkSettings.UNDER_WAY);
     private final Object acknowledging = new Object();
     private boolean closed;
+    private volatile boolean subscribed;
     private volatile String end;
 
     /** Takes what arrives, on Paho's thread. */
@@ -46,22 +49,17 @@ final class Connection implements AutoCloseable {
         client.setManualAcks(true);
         client.setCallback(new Listener(arrivals));
         try {
-            client.connect(options(settings)).waitForCompletion(waitMillis());
-            IMqttToken subscribed = client.subscribe(FILTERS, QOS);
-            subscribed.waitForCompletion(waitMillis());
-            for (int granted : subscribed.getGrantedQos()) {
-                if (granted == REFUSED_SUBSCRIPTION) {
-                    giveUp("the broker refuses a subscription");
-                }
-            }
+            client.connect(options(settings)).waitForCompletion(WAIT_MILLIS);
+            client.subscribe(FILTERS, QOS, null, new Subscribed());
         } catch (MqttException e) {
             close();
             throw e;
         }
     }
 
-    private static long waitMillis() {
-        return TimeUnit.SECONDS.toMillis(2L * LinkSettings.CONNECT_SECONDS);
+    /** Whether the broker has granted all; a large backlog may come in before it says so. */
+    boolean isSubscribed() {
+        return subscribed;
     }
 
     private static MqttConnectOptions options(LinkSettings settings) {
@@ -174,6 +172,23 @@ final class Connection implements AutoCloseable {
         @Override
         public void onFailure(IMqttToken token, Throwable why) {
             underWay.release();
+        }
+    }
+
+    private final class Subscribed implements IMqttActionListener {
+        @Override
+        public void onSuccess(IMqttToken token) {
+            for (int granted : token.getGrantedQos()) {
+                if (granted == REFUSED_SUBSCRIPTION) {
+                    giveUp("the broker refuses a subscription");
+                }
+            }
+            subscribed = true;
+        }
+
+        @Override
+        public void onFailure(IMqttToken token, Throwable why) {
+            giveUp("the subscriptions failed: " + why.getMessage());
         }
     }
 

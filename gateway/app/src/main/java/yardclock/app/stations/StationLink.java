@@ -34,6 +34,7 @@ public final class StationLink implements EffectSink, AutoCloseable {
 
     private static final Logger LOG = LoggerFactory.getLogger(StationLink.class);
     private static final long ROUND_NANOS = TimeUnit.MILLISECONDS.toNanos(200);
+    private static final long SUBSCRIBING_NANOS = TimeUnit.MILLISECONDS.toNanos(20);
     private static final long STEADY_NANOS = TimeUnit.SECONDS.toNanos(5);
 
     private final LinkSettings settings;
@@ -76,7 +77,7 @@ public final class StationLink implements EffectSink, AutoCloseable {
                         inbox,
                         clock,
                         settings.fullInboxPatience().toNanos());
-        say("The broker at " + settings.uri() + " has not been reached yet.");
+        troubles.raise(TROUBLE, "The broker at " + settings.uri() + " has not been reached yet.");
         for (FieldUnit unit : plan.fieldUnits()) {
             outbox.put(Outgoing.settings(unit.id(), plan.name().version(), unit.sensors()));
         }
@@ -153,15 +154,15 @@ public final class StationLink implements EffectSink, AutoCloseable {
 
     private void serve(Connection connection) throws InterruptedException {
         outbox.linkUp();
-        if (!connection.isOver()) {
-            up = true;
-            troubles.clear(TROUBLE);
-            LOG.info("linked to the broker as {}", settings);
-        }
         while (closing.getCount() > 0 && !connection.isOver()) {
+            if (!up && connection.isSubscribed()) {
+                up = true;
+                troubles.clear(TROUBLE);
+                LOG.info("linked to the broker as {}", settings);
+            }
             askWhoeverIsDue(connection);
-            long now = clock.realNanos();
-            Outgoing message = outbox.poll(exchanges.nanosToNext(now, ROUND_NANOS));
+            long most = up ? ROUND_NANOS : SUBSCRIBING_NANOS;
+            Outgoing message = outbox.poll(exchanges.nanosToNext(clock.realNanos(), most));
             if (message != null && !(connection.reserve() && connection.publish(message))) {
                 outbox.putBack(message);
             }

@@ -1,8 +1,9 @@
 package yardclock.core.board;
 
-import java.util.List;
 import yardclock.core.course.Text;
 import yardclock.core.time.ClockStatus;
+
+import java.util.List;
 
 /** The timing technician's picture: every field unit, sensor and the newest edges. */
 public record BenchFrame(

@@ -15,7 +15,12 @@ public record BoardFrame(Head head, List<Line> lines, List<Time> times) {
      * @param latestMicros gateway time of the latest call
      */
     public record Line(
-            int number, int group, String status, int place, long earliestMicros, long latestMicros) {}
+            int number,
+            int group,
+            String status,
+            int place,
+            long earliestMicros,
+            long latestMicros) {}
 
     /** A time, when the plan publishes times and the result was told. */
     public record Time(int number, String display, boolean provisional) {}

@@ -1,7 +1,8 @@
 package yardclock.core.board;
 
-import java.util.List;
 import yardclock.core.course.Text;
+
+import java.util.List;
 
 /** The station crew's picture: what waits to be put back, longest first. */
 public record CrewFrame(Head head, List<Reset> resets, List<StationView> stations) {

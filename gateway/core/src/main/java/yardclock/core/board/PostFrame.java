@@ -1,7 +1,8 @@
 package yardclock.core.board;
 
-import java.util.List;
 import yardclock.core.course.Text;
+
+import java.util.List;
 
 /**
  * One proctor's picture. It carries no running total, no cut-off and no earlier split until the

@@ -1,10 +1,11 @@
 package yardclock.core.engine;
 
-import java.util.List;
 import yardclock.core.course.ExamPlan;
 import yardclock.core.course.RosterLine;
 import yardclock.core.ruling.Act;
 import yardclock.core.ruling.Role;
+
+import java.util.List;
 
 /**
  * Everything that can reach the engine. Inputs are raw: what a unit or a person said, unjudged.
@@ -150,8 +151,7 @@ public sealed interface Input {
     }
 
     /** A device used a code and carries a token from now on. Only the hashes are kept. */
-    record Enrolled(
-            String device, String person, Role role, String codeSha256, String tokenSha256)
+    record Enrolled(String device, String person, Role role, String codeSha256, String tokenSha256)
             implements Input {
         @Override
         public InputKind kind() {
@@ -169,12 +169,7 @@ public sealed interface Input {
      * @param basis the revision of the attempt that was on the screen, or −1
      */
     record Ruling(
-            String key,
-            String device,
-            long deviceMicros,
-            long receivedMicros,
-            long basis,
-            Act act)
+            String key, String device, long deviceMicros, long receivedMicros, long basis, Act act)
             implements Input {
         @Override
         public InputKind kind() {

@@ -1,10 +1,11 @@
 package yardclock.core.engine;
 
-import java.util.List;
-import java.util.OptionalLong;
 import yardclock.core.fact.Effect;
 import yardclock.core.fact.Fact;
 import yardclock.core.ruling.Verdict;
+
+import java.util.List;
+import java.util.OptionalLong;
 
 /**
  * What one entry led to.

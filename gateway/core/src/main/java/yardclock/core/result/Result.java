@@ -7,7 +7,8 @@ import java.util.List;
  *
  * @param outcome a word of {@link OutcomeKind}, or empty while the attempt is open
  * @param outcomeWords the outcome in a plain sentence
- * @param officialMicros finish of the last station − start of the first − credited holds; −1 if none
+ * @param officialMicros finish of the last station − start of the first − credited holds; −1 if
+ *     none
  * @param lowerMicros the official time's interval
  * @param display the official time as the plan displays it
  * @param decision within, over, undecided or empty

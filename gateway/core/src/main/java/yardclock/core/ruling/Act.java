@@ -3,8 +3,8 @@ package yardclock.core.ruling;
 /**
  * What a person can decide or tap. Each act is one record; its {@code kind} is its word in JSON.
  *
- * <p>{@code reason} is a code of the closed list in {@link Reason}; {@code words} is free text of at
- * most 500 characters.
+ * <p>{@code reason} is a code of the closed list in {@link Reason}; {@code words} is free text of
+ * at most 500 characters.
  */
 public sealed interface Act {
     ActKind kind();

@@ -5,7 +5,10 @@ package yardclock.core.time;
  * the gateway's clock, received and sent again on the unit's. All in microseconds, kept raw.
  */
 public record Exchange(
-        long gatewaySentMicros, long unitReceivedTick, long unitSentTick, long gatewayReceivedMicros) {
+        long gatewaySentMicros,
+        long unitReceivedTick,
+        long unitSentTick,
+        long gatewayReceivedMicros) {
 
     /** The time the two messages spent under way together; RFC 5905 section 8, delta. */
     public long roundTripMicros() {
