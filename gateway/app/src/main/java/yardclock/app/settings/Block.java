@@ -11,6 +11,7 @@ import yardclock.core.course.Text;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -27,7 +28,7 @@ import java.util.TreeSet;
 final class Block {
     static final long WRONG = -1;
 
-    private static final String BLOCK_FORM = "keys and values, indented below";
+    private static final String BLOCK_FORM = "keys of its own, indented below";
 
     private final Findings findings;
     private final String kind;
@@ -153,7 +154,7 @@ final class Block {
 
     /** The same words in both languages. */
     Text text(String key, PlanLimits limit) {
-        Block block = block(key, "text");
+        Block block = block(key, "text", "en and es, each " + limit.allowed());
         Text text = new Text(block.line("en", limit), block.line("es", limit));
         block.close();
         return text;
@@ -161,16 +162,20 @@ final class Block {
 
     /** A block that must be there; after a problem an empty one that complains no further. */
     Block block(String key, String kindInside) {
-        ask(key, BLOCK_FORM);
+        return block(key, kindInside, BLOCK_FORM);
+    }
+
+    private Block block(String key, String kindInside, String allowed) {
+        ask(key, allowed);
         NodeTuple entry = entries.get(key);
         if (entry != null && entry.getValueNode() instanceof MappingNode) {
             MappingNode inside = (MappingNode) entry.getValueNode();
             return new Block(inside, kindInside, key(key), findings);
         }
         if (entry == null) {
-            missing(key, BLOCK_FORM);
+            missing(key, allowed);
         } else {
-            wrong(key, "a block of keys must stand here", BLOCK_FORM);
+            wrong(key, "a block of keys must stand here", allowed);
         }
         return new Block(kindInside, key(key), line, findings.silenced());
     }
@@ -228,10 +233,16 @@ final class Block {
         for (Map.Entry<String, NodeTuple> entry : entries.entrySet()) {
             if (!asked.contains(entry.getKey())) {
                 String allowed = String.join(", ", asked);
+                String wrong = "there is no such key here" + hint(entry.getKey());
                 int at = lineOf(entry.getValue().getKeyNode());
-                findings.add(at, key(entry.getKey()), "there is no such key here", allowed);
+                findings.add(at, key(entry.getKey()), wrong, allowed);
             }
         }
+    }
+
+    private static String hint(String key) {
+        boolean isCutOff = key.toLowerCase(Locale.ROOT).contains("cutoff");
+        return isCutOff ? "; one cut-off, timing.cutOff, holds for everyone" : "";
     }
 
     private Optional<Value> required(String key, String allowed) {

@@ -10,6 +10,8 @@ import java.util.TreeMap;
  * reading and one thread.
  */
 final class Findings {
+    private static final int SHOWN_MAX = 240;
+
     private final String file;
     private final List<PlanProblem> list = new ArrayList<>();
     private final Map<String, String> known = new TreeMap<>();
@@ -26,10 +28,18 @@ final class Findings {
 
     void add(int line, String key, String wrong, String allowed) {
         if (list.size() < PlanLimits.PROBLEMS.max()) {
-            list.add(new PlanProblem(file, line, key, wrong, allowed));
+            list.add(new PlanProblem(file, line, shown(key), shown(wrong), allowed));
         } else {
             more++;
         }
+    }
+
+    /** What stands in the file is repeated in a problem only on one line and in bounds. */
+    private static String shown(String text) {
+        int end =
+                text.offsetByCodePoints(
+                        0, Math.min(SHOWN_MAX, text.codePointCount(0, text.length())));
+        return text.substring(0, end).replaceAll("[\\p{Cntrl}\\u2028\\u2029]", "·");
     }
 
     /** Notes that the reader knows a key, and what it allows there. */

@@ -39,7 +39,7 @@ public enum PlanLimits {
     STOOD_FOR(Unit.TIME, 0, 10_000_000, "nobody can stand still much longer before a start"),
     MIN_BLOCK(Unit.TIME, 0, 5_000_000, "a body is through in less"),
     MERGE_GAP(Unit.TIME, 0, 5_000_000, "wider would join two people into one"),
-    WITHIN(Unit.TIME, 0, 30_000_000, "two beams that belong together are closer than that"),
+    WITHIN(Unit.TIME, 10_000, 30_000_000, "two beams that belong together are closer than that"),
     RESPONSE(Unit.TIME, 0, 500_000, "a slower sensor cannot time anyone"),
 
     ID(Unit.CHARACTERS, 1, 24, "ids stand in topics and addresses"),

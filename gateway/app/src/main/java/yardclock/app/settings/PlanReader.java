@@ -22,25 +22,26 @@ final class PlanReader {
                         plan.text("title", PlanLimits.PLACE_NAME),
                         plan.line("department", PlanLimits.PLACE_NAME),
                         plan.line("yard", PlanLimits.PLACE_NAME));
-        TimingRules timing = RulesReader.timing(plan.block("timing", "timing"));
+        Block rules = plan.block("timing", "timing");
+        TimingRules timing = RulesReader.timing(rules);
         DayRules day = RulesReader.day(plan.block("day", "day"));
         Wiring wiring = new Wiring();
         List<FieldUnit> units = new UnitReader(wiring).read(plan);
         List<Station> stations = new StationReader(wiring, day.startKind()).read(plan);
-        checkCutOff(plan, timing, stations);
+        checkCutOff(rules, timing, stations);
         plan.close();
         return new ExamPlan(name, timing, day, stations, units);
     }
 
     /** Nobody could pass a course whose shortest plausible splits together exceed the cut-off. */
-    private static void checkCutOff(Block plan, TimingRules timing, List<Station> stations) {
+    private static void checkCutOff(Block rules, TimingRules timing, List<Station> stations) {
         long shortest =
                 stations.stream().mapToLong(s -> s.timing().shortestPlausibleMicros()).sum();
         if (timing.cutOffMicros() > 0 && timing.cutOffMicros() < shortest) {
-            plan.wrong(
-                    "timing",
-                    "the cut-off is shorter than the stations' shortest plausible times together",
-                    "a cutOff of at least " + Durations.text(shortest));
+            rules.wrong(
+                    "cutOff",
+                    "nobody could reach this: the shortest plausible times together are longer",
+                    "at least " + Durations.text(shortest));
         }
     }
 }

@@ -17,7 +17,8 @@ import java.util.Optional;
  * or every problem of it. Stateless; any thread may call it.
  */
 public final class RosterFile {
-    private static final CsvFactory CSV = new CsvFactory();
+    private static final CsvFactory CSV =
+            CsvFactory.builder().enable(CsvParser.Feature.TRIM_SPACES).build();
 
     private RosterFile() {}
 
@@ -62,9 +63,11 @@ public final class RosterFile {
     }
 
     private static void row(CsvParser parser, RosterRows roster) throws IOException {
-        int line = parser.currentTokenLocation().getLineNr();
+        int line = 0;
         List<String> fields = new ArrayList<>();
         while (parser.nextToken() != JsonToken.END_ARRAY) {
+            // The row's own token stands at the end of the row before; its first field does not.
+            line = line == 0 ? parser.currentTokenLocation().getLineNr() : line;
             fields.add(parser.getText().strip());
         }
         roster.add(line, fields);

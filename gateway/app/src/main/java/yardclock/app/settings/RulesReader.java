@@ -38,7 +38,10 @@ final class RulesReader {
             block.wrong(
                     "resolution", "a second is no whole number of these steps", "100 ms, 10 ms");
         } else if (step > 0 && timing.cutOffMicros() > 0 && timing.cutOffMicros() % step != 0) {
-            block.wrong("cutOff", "the cut-off cannot be shown at this resolution", "whole steps");
+            block.wrong(
+                    "cutOff",
+                    "the cut-off cannot be shown at this resolution",
+                    "whole steps of " + Durations.text(step));
         }
     }
 

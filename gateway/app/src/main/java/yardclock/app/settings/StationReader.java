@@ -71,10 +71,16 @@ final class StationReader {
                         block.time("walkToNext", PlanLimits.WALK));
         long median = timing.medianMicros();
         if (median > 0 && timing.shortestPlausibleMicros() > median) {
-            block.wrong("shortest", "this is longer than the median", "at most the median");
+            block.wrong(
+                    "shortest",
+                    "this is longer than the median",
+                    "at most " + Durations.text(median));
         }
         if (timing.longestPlausibleMicros() > 0 && timing.longestPlausibleMicros() < median) {
-            block.wrong("longest", "this is shorter than the median", "at least the median");
+            block.wrong(
+                    "longest",
+                    "this is shorter than the median",
+                    "at least " + Durations.text(median));
         }
         block.close();
         return timing;
@@ -112,7 +118,8 @@ final class StationReader {
             Optional<CriterionKind> kind = block.word("kind", CriterionKind.class);
             int warnings = (int) block.count("warnings", PlanLimits.WARNINGS, 0);
             if (warnings > 0 && kind.isPresent() && kind.get() != CriterionKind.PROHIBITED) {
-                block.wrong("warnings", "only a prohibited act can have warnings", "no such key");
+                block.wrong(
+                        "warnings", "only a prohibited act can have warnings", "to leave it out");
             }
             criteria.add(
                     new Criterion(

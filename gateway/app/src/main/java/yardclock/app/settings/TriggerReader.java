@@ -109,12 +109,12 @@ final class TriggerReader {
             return;
         }
         if (role == Role.START || role == Role.FIRST_START) {
-            block.wrong("armedBy", "no checkpoint can be seen before the start", "no such key");
+            block.wrong("armedBy", "no checkpoint can be seen before the start", "to leave it out");
             return;
         }
         if (!name.isEmpty() && !seen.contains(name)) {
             String allowed =
-                    seen.isEmpty() ? "no such key: there is none" : String.join(", ", seen);
+                    seen.isEmpty() ? "to leave it out: there is none" : String.join(", ", seen);
             block.wrong("armedBy", "\"" + name + "\" is no earlier checkpoint here", allowed);
         }
     }

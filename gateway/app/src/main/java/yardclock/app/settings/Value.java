@@ -10,8 +10,7 @@ import java.util.stream.Collectors;
 /** One value as it was written, and the forms it can be taken for. */
 record Value(Block block, String key, String text) {
     static final String YES_NO = "yes, no";
-    static final String STATES =
-            "closed, blocked, pressed (one state), open, clear, released (other)";
+    static final String STATES = "closed, blocked or pressed; open, clear or released";
     static final String ID_FORM = "1 to 24 of a-z, 0-9 and hyphen";
 
     private static final Pattern ID = Pattern.compile("[a-z0-9-]{1,24}");

@@ -42,8 +42,9 @@ final class YamlSource {
             if (root instanceof MappingNode) {
                 return Optional.of((MappingNode) root);
             }
+            int line = root == null ? 1 : line(root.getStartMark());
             findings.add(
-                    1, "", "this is no exam plan", "keys with values, the first one: format: 1");
+                    line, "", "this is no exam plan", "keys with values, the first one: format: 1");
         } catch (MarkedYAMLException e) {
             Mark mark = e.getProblemMark() == null ? e.getContextMark() : e.getProblemMark();
             findings.add(line(mark), "", "not readable as YAML: " + e.getProblem(), "");
