@@ -81,6 +81,9 @@ final class ContactReader {
         if (rule == Combination.JUDGED && !isButton) {
             one.block().wrong("sensor", ref + " is no push-button", "push-buttons only");
         }
+        if (rule == Combination.JUDGED && one.contact().state() == 0) {
+            one.block().wrong("state", "the press is the time, not the release", "pressed");
+        }
         if (rule != Combination.JUDGED && isButton) {
             String wrong = ref + " is pressed by a person, so its time is a hand time";
             one.block().wrong("sensor", wrong, "push-buttons with the rule judged only");

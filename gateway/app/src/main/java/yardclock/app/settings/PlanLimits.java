@@ -1,5 +1,7 @@
 package yardclock.app.settings;
 
+import java.util.Locale;
+
 /**
  * Every number a plan or roster file may carry, with its range and the reason for it; and how large
  * the files and their lists may be. Durations are in microseconds.
@@ -94,6 +96,11 @@ public enum PlanLimits {
 
     public String reason() {
         return reason;
+    }
+
+    /** The limit's own name in words, as {@code cut off}. */
+    String words() {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     boolean admits(long value) {

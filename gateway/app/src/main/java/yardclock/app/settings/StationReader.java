@@ -1,6 +1,7 @@
 package yardclock.app.settings;
 
 import yardclock.core.course.Checkpoint;
+import yardclock.core.course.Combination;
 import yardclock.core.course.Criterion;
 import yardclock.core.course.CriterionKind;
 import yardclock.core.course.DayRules.StartKind;
@@ -96,17 +97,23 @@ final class StationReader {
             if (TAKEN.contains(id)) {
                 block.wrong("id", "start and finish are taken", Value.ID_FORM);
             }
-            Block trigger = block.block("trigger", "trigger");
-            checkpoints.add(
-                    new Checkpoint(
-                            id,
-                            block.text("name", PlanLimits.NAME),
-                            (int) block.count("count", PlanLimits.TIMES_SEEN, 1),
-                            triggers.read(trigger, TriggerReader.Role.CHECKPOINT, seen)));
+            checkpoints.add(checkpoint(block, id, seen));
             seen.add(id);
             block.close();
         }
         return checkpoints;
+    }
+
+    private Checkpoint checkpoint(Block block, String id, List<String> seen) {
+        int count = (int) block.count("count", PlanLimits.TIMES_SEEN, 1);
+        Block place = block.block("trigger", "trigger");
+        Trigger trigger = triggers.read(place, TriggerReader.Role.CHECKPOINT, seen);
+        int contacts = trigger.contacts().size();
+        if (trigger.combination() == Combination.ANY_OF && contacts > 0 && count > contacts) {
+            String wrong = "any-of counts each of its contacts once, and there are " + contacts;
+            block.wrong("count", wrong, "1 to " + contacts);
+        }
+        return new Checkpoint(id, block.text("name", PlanLimits.NAME), count, trigger);
     }
 
     private static List<Criterion> criteria(Block station) {
@@ -118,8 +125,7 @@ final class StationReader {
             Optional<CriterionKind> kind = block.word("kind", CriterionKind.class);
             int warnings = (int) block.count("warnings", PlanLimits.WARNINGS, 0);
             if (warnings > 0 && kind.isPresent() && kind.get() != CriterionKind.PROHIBITED) {
-                block.wrong(
-                        "warnings", "only a prohibited act can have warnings", "to leave it out");
+                block.wrong("warnings", "only a prohibited act can have warnings", "leave it out");
             }
             criteria.add(
                     new Criterion(

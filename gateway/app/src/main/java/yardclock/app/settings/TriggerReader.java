@@ -51,6 +51,9 @@ final class TriggerReader {
             TriggerShape.of(rule.get()).check(block, Value.word(rule.get()), places.size());
             contacts.check(placed, rule.get());
             checkRole(block, rule.get(), role);
+            if (rule.get() == Combination.JUDGED) {
+                checkJudged(block, role, placed);
+            }
         }
         checkStays(block, trigger);
         checkArmedBy(block, trigger.guards().armedBy(), role, seen);
@@ -76,6 +79,9 @@ final class TriggerReader {
             String wrong = "the start signal is given once, at the first station's start";
             block.wrong("rule", wrong, "another rule");
         }
+        if (role == Role.CHECKPOINT && block.has("nth")) {
+            block.wrong("nth", "a checkpoint says how often it is seen by its count", "count");
+        }
         if (role != Role.FIRST_START) {
             return;
         }
@@ -86,6 +92,18 @@ final class TriggerReader {
         if (startKind == StartKind.FIRST_MOVEMENT && isSignal) {
             String wrong = "day.startKind says that the first movement starts the clock";
             block.wrong("rule", wrong, "a rule on a sensor");
+        }
+    }
+
+    /** A judged start or checkpoint is a tap on the proctor's tablet, in the proctor's order. */
+    private static void checkJudged(Block block, Role role, List<Placed> placed) {
+        if (role != Role.FINISH && !placed.isEmpty()) {
+            String wrong = "a wired button can only press a finish; here the tablet is pressed";
+            block.wrong("contacts", wrong, "leave it out");
+        }
+        if (role == Role.CHECKPOINT && block.has("armedBy")) {
+            String wrong = "the proctor sees for themselves what came before";
+            block.wrong("armedBy", wrong, "leave it out");
         }
     }
 
@@ -109,12 +127,12 @@ final class TriggerReader {
             return;
         }
         if (role == Role.START || role == Role.FIRST_START) {
-            block.wrong("armedBy", "no checkpoint can be seen before the start", "to leave it out");
+            block.wrong("armedBy", "no checkpoint can be seen before the start", "leave it out");
             return;
         }
         if (!name.isEmpty() && !seen.contains(name)) {
             String allowed =
-                    seen.isEmpty() ? "to leave it out: there is none" : String.join(", ", seen);
+                    seen.isEmpty() ? "leave it out: there is none" : String.join(", ", seen);
             block.wrong("armedBy", "\"" + name + "\" is no earlier checkpoint here", allowed);
         }
     }

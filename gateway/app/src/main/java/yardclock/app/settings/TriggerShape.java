@@ -23,7 +23,7 @@ enum TriggerShape {
     SEQUENCE(2, 8, List.of("lockout", "staysFor", "armedBy")),
     DIRECTION(2, 2, List.of("lockout", "minBlock", "within", "armedBy")),
     SIGNAL(1, 1, List.of()),
-    JUDGED(0, 8, List.of("lockout", "armedBy"));
+    JUDGED(0, 8, List.of("armedBy"));
 
     static final List<String> GUARDS =
             List.of(
@@ -59,8 +59,8 @@ enum TriggerShape {
         }
         for (String guard : GUARDS) {
             if (block.has(guard) && !guards.contains(guard)) {
-                String allowed = guards.isEmpty() ? "no guards" : String.join(", ", guards);
-                block.wrong(guard, "this guard has no meaning with the rule " + word, allowed);
+                String wrong = "this guard has no meaning with the rule " + word;
+                block.wrong(guard, wrong, guardsAllowed());
             }
         }
         if (guards.contains("within") && !block.has("within")) {
@@ -68,7 +68,11 @@ enum TriggerShape {
         }
     }
 
-    private String contactsAllowed() {
+    String guardsAllowed() {
+        return guards.isEmpty() ? "no guards" : String.join(", ", guards);
+    }
+
+    String contactsAllowed() {
         return minContacts == maxContacts
                 ? Integer.toString(minContacts)
                 : minContacts + " to " + maxContacts;
