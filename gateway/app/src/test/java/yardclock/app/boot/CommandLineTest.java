@@ -1,0 +1,130 @@
+package yardclock.app.boot;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+import picocli.CommandLine;
+
+import yardclock.app.journal.JournalFile;
+import yardclock.core.engine.Entry;
+import yardclock.core.engine.Input;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+class CommandLineTest {
+    @TempDir Path directory;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "serve", "replay", "journal", "check"})
+    void explainsItselfWhenAsked(String command) {
+        String[] arguments =
+                command.isEmpty() ? new String[] {"--help"} : new String[] {command, "--help"};
+        assertThat(run(arguments)).isZero();
+        assertThat(out.toString()).contains("Usage: yardclock");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "drive",
+                "serve --http nowhere",
+                "serve --http 127.0.0.1:99999",
+                "serve --http ::1:8470",
+                "serve --mqtt 127.0.0.1:",
+                "serve --speed 0",
+                "serve --speed 61",
+                "serve --speed fast",
+                "replay",
+                "journal some.db --as yaml",
+                "check"
+            })
+    void callsWrongUsageWrongUsage(String line) {
+        assertThat(run(line.split(" ", -1))).isEqualTo(2);
+        assertThat(err.toString()).isNotBlank();
+    }
+
+    @Test
+    void refusesPagesOnTheNetworkUnlessTold() {
+        assertThat(run("serve", "--data", data(), "--http", "0.0.0.0:0")).isEqualTo(1);
+        assertThat(err.toString()).contains("--insecure-lan").doesNotContain("Exception");
+        assertThat(directory.resolve("day")).doesNotExist();
+    }
+
+    @Test
+    void refusesABrokerItCanNotReachByItsAddress() {
+        assertThat(run("serve", "--data", data(), "--broker", "http://broker")).isEqualTo(1);
+        assertThat(err.toString()).contains("tcp://HOST:PORT");
+    }
+
+    @Test
+    void refusesAPlanOfOnesOwnWithoutItsRoster() {
+        assertThat(run("serve", "--data", data(), "--plan", "mine.yaml")).isEqualTo(1);
+        assertThat(err.toString()).contains("--roster");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"replay", "journal"})
+    void refusesAJournalThatIsNotThere(String command) {
+        assertThat(run(command, directory.resolve("none.db").toString())).isEqualTo(1);
+        assertThat(err.toString()).startsWith("There is no journal at");
+    }
+
+    @Test
+    void printsAJournalLineByLineAndItsDigest() throws Exception {
+        String file = filledJournal();
+        assertThat(run("journal", file, "--as", "ndjson")).isZero();
+        assertThat(out.toString().lines())
+                .containsExactly(
+                        "{\"entry\":1,\"kind\":\"unit-down\",\"gatewayMicros\":5,\"unit\":\"a\"}",
+                        "{\"entry\":2,\"kind\":\"deadline\",\"gatewayMicros\":6}");
+        out.getBuffer().setLength(0);
+
+        assertThat(run("replay", file)).isZero();
+        assertThat(out.toString()).matches("\\{\"entries\":2,\"digest\":\"[0-9a-f]{64}\"}\\R");
+    }
+
+    @Test
+    void reportsEveryProblemOfPlanAndRosterAtOnce() throws Exception {
+        Path plan = Files.writeString(directory.resolve("plan.yaml"), "name: 5\nstations: none\n");
+        Path roster =
+                Files.writeString(
+                        directory.resolve("roster.csv"), "number,name,group\n1,A,1\n1,B,1\n");
+        assertThat(run("check", "--plan", plan.toString(), "--roster", roster.toString()))
+                .isEqualTo(1);
+        assertThat(err.toString())
+                .contains("plan.yaml is refused")
+                .contains("roster.csv is refused");
+    }
+
+    private String filledJournal() throws Exception {
+        try (JournalFile journal = JournalFile.open(directory, entry -> {})) {
+            journal.append(
+                    List.of(
+                            new Entry(1, 5, new Input.UnitDown("a")),
+                            new Entry(2, 6, new Input.Deadline())));
+        }
+        return directory.resolve(JournalFile.NAME).toString();
+    }
+
+    private String data() {
+        return directory.resolve("day").toString();
+    }
+
+    private int run(String... arguments) {
+        CommandLine line = Main.commandLine();
+        return line.setOut(new PrintWriter(out, true))
+                .setErr(new PrintWriter(err, true))
+                .execute(arguments);
+    }
+}

@@ -1,0 +1,203 @@
+package yardclock.app.boot;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.awaitility.Awaitility.await;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import yardclock.app.journal.JournalFile;
+import yardclock.app.journal.JournalReader;
+import yardclock.core.engine.Engine;
+import yardclock.core.engine.Entry;
+import yardclock.core.engine.Input;
+import yardclock.core.engine.InputKind;
+
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
+
+/** A whole gateway on real parts: journal, embedded broker, pages, one field unit, one tablet. */
+class GatewayTest {
+    @TempDir Path directory;
+
+    private final List<Throwable> deaths = new CopyOnWriteArrayList<>();
+    private HostPort mqtt;
+
+    @BeforeEach
+    void findAFreePort() throws IOException {
+        mqtt = new HostPort("127.0.0.1", freePort());
+    }
+
+    @Test
+    void freezesTheDayFirstAndServesIt() throws Exception {
+        try (Gateway gateway = start()) {
+            Tablet tablet = new Tablet(gateway.httpPort());
+            await().until(() -> tablet.state().path("broker").asText().equals("up"));
+            assertThat(tablet.get("/").statusCode()).isEqualTo(200);
+            assertThat(tablet.state().path("journal").asText()).isEqualTo("ok");
+
+            tablet.enrol(directory, "coordinator");
+            assertThat(tablet.get("/api/plan").body()).contains("QB-3");
+            assertThat(gateway.announcement().lines().toString()).contains("first-codes.json");
+        }
+        List<InputKind> kinds = entries().stream().map(e -> e.input().kind()).toList();
+        assertThat(kinds.subList(0, 3))
+                .containsExactly(InputKind.EPOCH, InputKind.PLAN, InputKind.ROSTER);
+        assertThat(kinds.subList(3, 16)).containsOnly(InputKind.CODE);
+        assertThat(kinds).contains(InputKind.ENROLMENT);
+        assertThat(deaths).isEmpty();
+    }
+
+    @Test
+    void keepsWhatAUnitSaysBeforeItTellsTheUnitSo() throws Exception {
+        try (Gateway gateway = start();
+                UnitByHand unit = UnitByHand.connect(directory, mqtt, "fu-01")) {
+            unit.edges(0, 4);
+            await().until(() -> unit.keptUpTo() == 4);
+            assertThat(edgesInJournal()).isEqualTo(5);
+
+            unit.edges(3, 6);
+            await().until(() -> unit.keptUpTo() == 6);
+            Tablet tablet = new Tablet(gateway.httpPort());
+            assertThat(tablet.get("/metrics").body())
+                    .contains("yardclock_edges_total 7.0")
+                    .contains("yardclock_edges_duplicate_total 2.0");
+        }
+    }
+
+    @Test
+    void goesOnWhereItWasWithTheSameDigestAsAReplay() throws Exception {
+        String token;
+        try (Gateway gateway = start();
+                UnitByHand unit = UnitByHand.connect(directory, mqtt, "fu-01")) {
+            Tablet tablet = new Tablet(gateway.httpPort());
+            token = tablet.enrol(directory, "coordinator");
+            unit.edges(0, 9);
+            await().until(() -> unit.keptUpTo() == 9);
+        }
+        String digest;
+        try (Gateway gateway = start()) {
+            Tablet tablet = new Tablet(gateway.httpPort(), token);
+            assertThat(tablet.get("/api/plan").statusCode()).isEqualTo(200);
+            digest = tablet.state().path("digest").asText();
+            assertThat(tablet.state().path("digest").asText()).isEqualTo(digest);
+        }
+        Engine engine = new Engine();
+        entries().forEach(engine::apply);
+        assertThat(engine.digest()).isEqualTo(digest);
+        assertThat(epochs()).hasSize(2);
+        assertThat(epochs().get(1).continuous()).isTrue();
+        assertThat(entries().stream().map(Entry::gatewayMicros).toList()).isSorted();
+    }
+
+    @Test
+    void holdsToTheFrozenPlanAndRosterAndSpeed() throws Exception {
+        start().close();
+        Path plan = write("plan.yaml", demo("plan.yaml") + "\n# another version\n");
+        Path same = write("same.yaml", demo("plan.yaml"));
+        Path roster = write("roster.csv", "number,name,group\n501,Wren Example,1\n");
+
+        assertThatThrownBy(() -> Gateway.start(settings(plan, null, 1), deaths::add))
+                .isInstanceOf(RefusedException.class)
+                .hasMessageContaining("exam plan of this day is frozen");
+        assertThatThrownBy(() -> Gateway.start(settings(same, roster, 1), deaths::add))
+                .isInstanceOf(RefusedException.class)
+                .hasMessageContaining("roster of this day is frozen");
+        assertThatThrownBy(() -> Gateway.start(settings(null, null, 10), deaths::add))
+                .isInstanceOf(RefusedException.class)
+                .hasMessageContaining("This day runs at speed 1");
+        Gateway.start(settings(same, null, 1), deaths::add).close();
+        assertThat(epochs()).hasSize(2);
+    }
+
+    @Test
+    void runsADayOfOnesOwnRoster() throws Exception {
+        Path roster = write("roster.csv", "number,name,group\n501,Wren Example,1\n");
+        Gateway.start(settings(null, roster, 1), deaths::add).close();
+        assertThat(Files.readAllBytes(journal())).asString().doesNotContain("Wren");
+        Input.RosterFrozen frozen = (Input.RosterFrozen) entries().get(2).input();
+        assertThat(frozen.lines()).hasSize(1);
+        assertThat(frozen.lines().get(0).number()).isEqualTo(501);
+    }
+
+    @Test
+    void refusesASecondGatewayOnTheSameDirectory() throws Exception {
+        try (Gateway gateway = start()) {
+            assertThat(gateway.httpPort()).isPositive();
+            assertThatThrownBy(this::start)
+                    .isInstanceOf(RefusedException.class)
+                    .hasMessageContaining("Another gateway runs on");
+        }
+    }
+
+    @Test
+    void leavesNothingRunningWhenAPortIsTaken() throws Exception {
+        try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+            HostPort http = new HostPort("127.0.0.1", taken.getLocalPort());
+            ServeSettings settings =
+                    new ServeSettings(
+                            directory.resolve("day"), http, mqtt, "embedded", false, null, null, 1);
+            assertThatThrownBy(() -> Gateway.start(settings, deaths::add))
+                    .isInstanceOf(RefusedException.class)
+                    .hasMessageContaining("Pages can't be served at " + http);
+        }
+        start().close();
+    }
+
+    private Gateway start() throws RefusedException {
+        return Gateway.start(settings(null, null, 1), deaths::add);
+    }
+
+    private ServeSettings settings(Path plan, Path roster, int speed) {
+        HostPort http = new HostPort("127.0.0.1", 0);
+        return new ServeSettings(
+                directory.resolve("day"), http, mqtt, "embedded", false, plan, roster, speed);
+    }
+
+    private Path journal() {
+        return directory.resolve("day").resolve(JournalFile.NAME);
+    }
+
+    private List<Entry> entries() throws Exception {
+        List<Entry> entries = new ArrayList<>();
+        try (JournalReader reader = JournalReader.open(journal())) {
+            reader.entries(entries::add);
+        }
+        return entries;
+    }
+
+    private long edgesInJournal() throws Exception {
+        return entries().stream().filter(e -> e.input().kind() == InputKind.EDGE).count();
+    }
+
+    private List<Input.Epoch> epochs() throws Exception {
+        return entries().stream()
+                .filter(e -> e.input().kind() == InputKind.EPOCH)
+                .map(e -> (Input.Epoch) e.input())
+                .toList();
+    }
+
+    private Path write(String name, String text) throws IOException {
+        return Files.writeString(directory.resolve(name), text);
+    }
+
+    private static String demo(String name) throws IOException {
+        try (var from = GatewayTest.class.getResourceAsStream("/yardclock/demo/" + name)) {
+            return new String(from.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+        }
+    }
+
+    private static int freePort() throws IOException {
+        try (ServerSocket socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+            return socket.getLocalPort();
+        }
+    }
+}

@@ -1,0 +1,65 @@
+package yardclock.app.boot;
+
+import com.fasterxml.jackson.databind.JsonNode;
+
+import yardclock.app.json.Json;
+
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+
+/** A tablet by hand: plain HTTP, one token. */
+final class Tablet {
+    private final HttpClient client = HttpClient.newHttpClient();
+    private final String base;
+    private String token = "";
+
+    Tablet(int port) {
+        base = "http://127.0.0.1:" + port;
+    }
+
+    Tablet(int port, String token) {
+        this(port);
+        this.token = token;
+    }
+
+    /** Trades the first of the day's first codes for this role, and keeps the token. */
+    String enrol(Path directory, String role) throws Exception {
+        JsonNode codes = Json.mapper().readTree(directory.resolve("day/first-codes.json").toFile());
+        String body =
+                Json.mapper()
+                        .createObjectNode()
+                        .put("code", codes.path(role).path(0).asText())
+                        .put("person", "Rowan Example")
+                        .toString();
+        HttpResponse<String> answer =
+                send(
+                        HttpRequest.newBuilder(URI.create(base + "/api/enrol"))
+                                .header("Content-Type", "application/json")
+                                .POST(HttpRequest.BodyPublishers.ofString(body)));
+        if (answer.statusCode() != 200) {
+            throw new IllegalStateException("not enrolled: " + answer.body());
+        }
+        token = Json.mapper().readTree(answer.body()).path("token").asText();
+        return token;
+    }
+
+    HttpResponse<String> get(String path) throws Exception {
+        return send(HttpRequest.newBuilder(URI.create(base + path)).GET());
+    }
+
+    JsonNode state() throws Exception {
+        return Json.mapper().readTree(get("/api/state").body());
+    }
+
+    private HttpResponse<String> send(HttpRequest.Builder request)
+            throws IOException, InterruptedException {
+        if (!token.isEmpty()) {
+            request.header("Authorization", "Bearer " + token);
+        }
+        return client.send(request.build(), HttpResponse.BodyHandlers.ofString());
+    }
+}
