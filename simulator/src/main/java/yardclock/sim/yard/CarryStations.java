@@ -95,15 +95,14 @@ final class CarryStations {
         pen.change(at + pen.between(700_000, 1_100_000), far, 0);
     }
 
-    /** On the mat, sometimes a shuffle too short to count, then off it. */
+    /** On the mat, sometimes at the second try and off it too soon to count, then away. */
     static void leaveMat(Script.Pen pen, SensorRef mat) {
-        pen.first(-pen.between(3_200_000, 3_800_000), mat, 1);
+        long on = -pen.between(3_200_000, 3_800_000);
+        pen.first(on, mat, 1);
         if (pen.oneIn(3)) {
-            long shuffle = -pen.between(1_200_000, 2_000_000);
-            pen.change(shuffle - 200_000, mat, 0);
-            pen.change(shuffle - 100_000, mat, 1);
-            pen.change(shuffle, mat, 0);
-            pen.change(shuffle + 50_000, mat, 1);
+            long off = on + pen.between(100_000, 250_000);
+            pen.first(off, mat, 0);
+            pen.first(off + pen.between(150_000, 500_000), mat, 1);
         }
         pen.first(0, mat, 0);
     }
