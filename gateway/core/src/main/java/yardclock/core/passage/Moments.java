@@ -1,5 +1,6 @@
 package yardclock.core.passage;
 
+import yardclock.core.course.Combination;
 import yardclock.core.course.Contact;
 import yardclock.core.course.SensorRef;
 import yardclock.core.course.Trigger;
@@ -58,26 +59,24 @@ final class Moments {
     }
 
     private boolean allOf(TimedEdge edge) {
-        return anyOf(edge)
-                && trigger.contacts().stream()
-                        .allMatch(
-                                contact -> {
-                                    TimedEdge latest = last.get(contact.sensor());
-                                    return latest != null && latest.state() == contact.state();
-                                });
+        return anyOf(edge) && trigger.contacts().stream().allMatch(this::isReached);
     }
 
-    /** A contact out of turn begins the order anew if it is the first one; others are ignored. */
+    /**
+     * A contact out of turn begins the order anew if it is the first one; others are ignored. A
+     * direction begins only while its other contacts are at rest: who comes the wrong way holds the
+     * far beam when the near one is cut, and a trailing arm must not turn them round.
+     */
     private boolean inOrder(TimedEdge edge, long withinMicros) {
         List<Contact> contacts = trigger.contacts();
         long at = edge.stamp().micros();
         if (reached > 0 && at - firstContactMicros > withinMicros) {
             reached = 0;
         }
-        if (matches(contacts.get(reached), edge)) {
-            firstContactMicros = reached == 0 ? at : firstContactMicros;
+        boolean isFirst = matches(contacts.get(0), edge) && mayBegin(contacts);
+        if (reached > 0 && matches(contacts.get(reached), edge)) {
             reached++;
-        } else if (matches(contacts.get(0), edge)) {
+        } else if (isFirst) {
             firstContactMicros = at;
             reached = 1;
         }
@@ -86,6 +85,16 @@ final class Moments {
         }
         reached = 0;
         return true;
+    }
+
+    private boolean mayBegin(List<Contact> contacts) {
+        return trigger.combination() != Combination.DIRECTION
+                || contacts.stream().skip(1).noneMatch(this::isReached);
+    }
+
+    private boolean isReached(Contact contact) {
+        TimedEdge latest = last.get(contact.sensor());
+        return latest != null && latest.state() == contact.state();
     }
 
     private static boolean matches(Contact contact, TimedEdge edge) {

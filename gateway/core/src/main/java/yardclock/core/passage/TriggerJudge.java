@@ -101,11 +101,22 @@ public final class TriggerJudge {
             }
             boolean isSame = later.sensor().equals(moment.edge().sensor());
             int wanted = restsOnAll ? contactOf(later).state() : moment.edge().state();
-            if ((isSame || restsOnAll) && later.state() != wanted) {
+            boolean leaves = (isSame || restsOnAll) && later.state() != wanted;
+            if (leaves && !isBridged(i, concerned)) {
                 return false;
             }
         }
         return true;
+    }
+
+    /** Blocks less than the merge gap apart are one, so the gap between them ends no stay. */
+    private boolean isBridged(int index, List<TimedEdge> concerned) {
+        TimedEdge leaving = concerned.get(index);
+        long until = leaving.stamp().micros() + trigger.guards().mergeGapMicros();
+        return concerned.stream()
+                .skip(index + 1L)
+                .takeWhile(e -> e.stamp().micros() < until)
+                .anyMatch(e -> e.sensor().equals(leaving.sensor()) && e.state() != leaving.state());
     }
 
     private Contact contactOf(TimedEdge edge) {
