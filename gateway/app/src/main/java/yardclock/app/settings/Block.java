@@ -67,12 +67,8 @@ final class Block {
         NodeTuple before = entries.putIfAbsent(name, entry);
         if (before != null) {
             String wrong = "this key stands on line " + lineOf(before.getKeyNode()) + " already";
-            findings.add(lineOf(key), key(name), wrong, "each key once");
+            findings.add(lineOf(key), pathOf(name), wrong, "each key once");
         }
-    }
-
-    int line() {
-        return line;
     }
 
     int line(String key) {
@@ -80,7 +76,7 @@ final class Block {
         return entry == null ? line : lineOf(entry.getKeyNode());
     }
 
-    String key(String key) {
+    private String pathOf(String key) {
         return path.isEmpty() ? key : path + "." + key;
     }
 
@@ -90,7 +86,7 @@ final class Block {
 
     /** Says that the value under a key does not do. */
     void wrong(String key, String wrong, String allowed) {
-        findings.add(line(key), key(key), wrong, allowed);
+        findings.add(line(key), pathOf(key), wrong, allowed);
     }
 
     /** A whole number that must be there. */
@@ -125,8 +121,8 @@ final class Block {
     }
 
     /** Free words on one line; empty after a problem. */
-    String line(String key, PlanLimits limit) {
-        return required(key, limit.allowed()).map(v -> v.line(limit)).orElse("");
+    String sentence(String key, PlanLimits limit) {
+        return required(key, limit.allowed()).map(v -> v.sentence(limit)).orElse("");
     }
 
     /** An id; empty after a problem. */
@@ -155,7 +151,7 @@ final class Block {
     /** The same words in both languages. */
     Text text(String key, PlanLimits limit) {
         Block block = block(key, "text", "en and es, each " + limit.allowed());
-        Text text = new Text(block.line("en", limit), block.line("es", limit));
+        Text text = new Text(block.sentence("en", limit), block.sentence("es", limit));
         block.close();
         return text;
     }
@@ -170,14 +166,14 @@ final class Block {
         NodeTuple entry = entries.get(key);
         if (entry != null && entry.getValueNode() instanceof MappingNode) {
             MappingNode inside = (MappingNode) entry.getValueNode();
-            return new Block(inside, kindInside, key(key), findings);
+            return new Block(inside, kindInside, pathOf(key), findings);
         }
         if (entry == null) {
             missing(key, allowed);
         } else {
             wrong(key, "a block of keys must stand here", allowed);
         }
-        return new Block(kindInside, key(key), line, findings.silenced());
+        return new Block(kindInside, pathOf(key), line, findings.silenced());
     }
 
     /** A list of blocks. Absent is the empty list where that is within the limit. */
@@ -204,7 +200,7 @@ final class Block {
     private List<Block> blocks(String key, String kindInside, List<Node> nodes) {
         List<Block> blocks = new ArrayList<>();
         for (Node node : nodes) {
-            String place = key(key) + "[" + nameOf(node, blocks.size() + 1) + "]";
+            String place = pathOf(key) + "[" + nameOf(node, blocks.size() + 1) + "]";
             if (node instanceof MappingNode) {
                 blocks.add(new Block((MappingNode) node, kindInside, place, findings));
             } else {
@@ -235,7 +231,7 @@ final class Block {
                 String allowed = String.join(", ", asked);
                 String wrong = "there is no such key here" + hint(entry.getKey());
                 int at = lineOf(entry.getValue().getKeyNode());
-                findings.add(at, key(entry.getKey()), wrong, allowed);
+                findings.add(at, pathOf(entry.getKey()), wrong, allowed);
             }
         }
     }
@@ -268,7 +264,7 @@ final class Block {
     }
 
     private void missing(String key, String allowed) {
-        findings.add(line, key(key), "this is missing", allowed);
+        findings.add(line, pathOf(key), "this is missing", allowed);
     }
 
     private void ask(String key, String allowed) {

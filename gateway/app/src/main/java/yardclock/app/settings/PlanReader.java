@@ -20,8 +20,8 @@ final class PlanReader {
                         plan.id("id"),
                         (int) plan.count("version", PlanLimits.VERSION),
                         plan.text("title", PlanLimits.PLACE_NAME),
-                        plan.line("department", PlanLimits.PLACE_NAME),
-                        plan.line("yard", PlanLimits.PLACE_NAME));
+                        plan.sentence("department", PlanLimits.PLACE_NAME),
+                        plan.sentence("yard", PlanLimits.PLACE_NAME));
         Block rules = plan.block("timing", "timing");
         TimingRules timing = RulesReader.timing(rules);
         DayRules day = RulesReader.day(plan.block("day", "day"));

@@ -80,7 +80,7 @@ record Value(Block block, String key, String text) {
         return blame("is no id", ID_FORM);
     }
 
-    String line(PlanLimits limit) {
+    String sentence(PlanLimits limit) {
         long length = text.codePoints().count();
         if (!limit.admits(length)) {
             return blame("has " + length + " characters", limit.allowed());
