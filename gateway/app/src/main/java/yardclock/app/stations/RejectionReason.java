@@ -4,10 +4,10 @@ import java.util.Locale;
 
 /** Why a unit's message is not taken. The order is the order in which a message is examined. */
 public enum RejectionReason {
+    RETAINED,
     UNKNOWN_TOPIC,
     BAD_UNIT_ID,
     UNKNOWN_UNIT,
-    RETAINED,
     TOO_LARGE,
     NOT_UTF8,
     DUPLICATE_KEY,
