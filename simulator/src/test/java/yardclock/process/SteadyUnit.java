@@ -1,0 +1,89 @@
+package yardclock.process;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+
+import org.eclipse.paho.client.mqttv3.MqttClient;
+import org.eclipse.paho.client.mqttv3.MqttConnectOptions;
+import org.eclipse.paho.client.mqttv3.MqttException;
+import org.eclipse.paho.client.mqttv3.persist.MemoryPersistence;
+
+import yardclock.app.json.Json;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+
+/**
+ * A field unit that keeps its edges until the gateway says that it has them: on a new connection it
+ * sends everything after {@code kept} again, whatever the broker acknowledged.
+ */
+final class SteadyUnit {
+    private static final String UNIT = "fu-01";
+    private static final String BOOT = "5eed000000000001";
+    private static final int A_MESSAGE = 5;
+
+    private final Path data;
+    private final String broker;
+    private volatile long keptUpTo = -1;
+    private MqttClient client;
+
+    SteadyUnit(Path data, String mqtt) {
+        this.data = data;
+        this.broker = "tcp://" + mqtt;
+    }
+
+    long keptUpTo() {
+        return keptUpTo;
+    }
+
+    /** Sends what is not kept yet, up to {@code last}; ends early when the connection breaks. */
+    void sendUpTo(long last) throws Exception {
+        client = new MqttClient(broker, UNIT, new MemoryPersistence());
+        try {
+            client.connect(options());
+            client.subscribe(
+                    "yc/1/" + UNIT + "/kept",
+                    1,
+                    (topic, message) ->
+                            keptUpTo =
+                                    Json.mapper()
+                                            .readTree(message.getPayload())
+                                            .path("upto")
+                                            .asLong());
+            for (long from = keptUpTo + 1; from <= last; from += A_MESSAGE) {
+                byte[] edges = edges(from, Math.min(last, from + A_MESSAGE - 1));
+                client.publish("yc/1/" + UNIT + "/edges", edges, 1, false);
+            }
+        } catch (MqttException gone) {
+            // The gateway was killed; what is not kept is sent on the next connection.
+            client.disconnectForcibly(1, 1, false);
+        }
+    }
+
+    void disconnect() throws MqttException {
+        client.disconnectForcibly(1, 100);
+        client.close(true);
+    }
+
+    private MqttConnectOptions options() throws Exception {
+        JsonNode passwords = Json.mapper().readTree(data.resolve("unit-passwords.json").toFile());
+        MqttConnectOptions options = new MqttConnectOptions();
+        options.setUserName(UNIT);
+        options.setPassword(passwords.path(UNIT).asText().toCharArray());
+        return options;
+    }
+
+    private static byte[] edges(long from, long to) {
+        ArrayNode edges = Json.mapper().createArrayNode();
+        for (long seq = from; seq <= to; seq++) {
+            edges.addObject()
+                    .put("v", 1)
+                    .put("boot", BOOT)
+                    .put("seq", seq)
+                    .put("sensor", 3)
+                    .put("state", (seq + 1) % 2)
+                    .put("tick", 1_000_000 + seq * 50_000);
+        }
+        return edges.toString().getBytes(StandardCharsets.UTF_8);
+    }
+}
