@@ -14,8 +14,9 @@ import java.util.Optional;
  * gives such limits for any tick, wider with distance; their intersection holds. Arithmetic of the
  * four stamps: RFC 5905 section 8.
  *
- * <p>When the limits contradict each other the clock was not what it was assumed to be: from then
- * on there is no bound until enough new exchanges have come.
+ * <p>When exchanges contradict each other the clock was not what it was assumed to be: all but the
+ * newest are dropped, and what was asked has no bound until the next one. A tick that lies after
+ * its own arrival says nothing about the exchanges: it has no bound, and they stand.
  */
 public final class MinimumDelayClock implements UnitClock {
     static final int EXCHANGES_KEPT = 32;
@@ -25,15 +26,29 @@ public final class MinimumDelayClock implements UnitClock {
     /** A unit stamps in whole microseconds and reads its counter a little late. */
     static final long READING_MICROS = 200;
 
+    /** Answers overtake each other now and then; so many in a row, and the one before was wrong. */
+    static final int BACKWARDS_IN_A_ROW = 4;
+
     private final Deque<Exchange> newest = new ArrayDeque<>();
     private long accepted;
     private long contradictions;
+    private int backwards;
 
     @Override
     public boolean accept(Exchange exchange) {
         if (isImpossible(exchange)) {
             return false;
         }
+        Exchange last = newest.peekLast();
+        if (last != null && exchange.unitReceivedTick() < last.unitReceivedTick()) {
+            backwards++;
+            if (backwards < BACKWARDS_IN_A_ROW) {
+                return false;
+            }
+            contradictions++;
+            newest.clear();
+        }
+        backwards = 0;
         newest.addLast(exchange);
         if (newest.size() > EXCHANGES_KEPT) {
             newest.removeFirst();
@@ -42,13 +57,10 @@ public final class MinimumDelayClock implements UnitClock {
         return true;
     }
 
-    private boolean isImpossible(Exchange exchange) {
-        boolean backwards =
-                exchange.gatewayReceivedMicros() < exchange.gatewaySentMicros()
-                        || exchange.unitSentTick() < exchange.unitReceivedTick()
-                        || exchange.roundTripMicros() < 0;
-        Exchange last = newest.peekLast();
-        return backwards || last != null && exchange.unitReceivedTick() < last.unitReceivedTick();
+    private static boolean isImpossible(Exchange exchange) {
+        return exchange.gatewayReceivedMicros() < exchange.gatewaySentMicros()
+                || exchange.unitSentTick() < exchange.unitReceivedTick()
+                || exchange.roundTripMicros() < 0;
     }
 
     @Override
@@ -57,7 +69,7 @@ public final class MinimumDelayClock implements UnitClock {
             return Optional.empty();
         }
         long lower = Long.MIN_VALUE;
-        long upper = arrival.micros();
+        long upper = Long.MAX_VALUE;
         for (Exchange exchange : newest) {
             lower = Math.max(lower, lowerLimit(exchange, tick.micros()));
             upper = Math.min(upper, upperLimit(exchange, tick.micros()));
@@ -69,6 +81,10 @@ public final class MinimumDelayClock implements UnitClock {
             newest.addLast(last);
             return Optional.empty();
         }
+        if (lower > arrival.micros()) {
+            return Optional.empty();
+        }
+        upper = Math.min(upper, arrival.micros());
         long estimate = centre(bestForOffset(), tick.micros());
         return Optional.of(new Stamp(Math.min(upper, Math.max(lower, estimate)), lower, upper));
     }
@@ -121,6 +137,12 @@ public final class MinimumDelayClock implements UnitClock {
 
     @Override
     public String toString() {
-        return accepted + " exchanges, " + contradictions + " contradictions, newest " + newest;
+        return accepted
+                + " exchanges, "
+                + contradictions
+                + " contradictions, "
+                + backwards
+                + " backwards, newest "
+                + newest;
     }
 }

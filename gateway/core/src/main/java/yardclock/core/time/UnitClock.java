@@ -13,7 +13,8 @@ public interface UnitClock {
     boolean accept(Exchange exchange);
 
     /**
-     * Where a tick lies in gateway time, or empty while no exchange was had: "no bound yet".
+     * Where a tick lies in gateway time, or empty while that can't be said: "no bound yet". Later
+     * exchanges may say it.
      *
      * @param arrival when the gateway learned of the tick, which the instant can't be later than
      */
