@@ -7,9 +7,10 @@ import java.util.Deque;
  * The level 0–4, or unknown, from the heat index alone.
  *
  * <p>A rise shows at once. A fall is one level at a time, and only after at least two readings over
- * at least 20 minutes stayed 3 °F below the bound. Without a fresh reading the level is unknown.
- * The bounds 80, 90, 103 and 125 °F are a proposal for the authority having jurisdiction and its
- * medical director to sign; the sensor's own tolerance is not added yet.
+ * at least 20 minutes stayed 3 °F below the bound; a gap between readings begins them anew. Without
+ * a fresh reading the level is unknown. The bounds 80, 90, 103 and 125 °F are a proposal for the
+ * authority having jurisdiction and its medical director to sign; the sensor's own tolerance is not
+ * added yet.
  */
 public final class HeatWatch {
     private static final int[] BOUNDS_DECI = {800, 900, 1030, 1250};
@@ -42,18 +43,12 @@ public final class HeatWatch {
         }
         double fahrenheit = HeatIndex.toFahrenheit(centiCelsius / 100.0);
         int deci = (int) Math.rint(HeatIndex.fahrenheit(fahrenheit, centiPercent / 100.0) * 10);
-        boolean wasUnknown = isUnknown(atMicros);
         readings.addLast(new Reading(atMicros, centiCelsius, centiPercent, deci));
         if (readings.size() > READINGS_KEPT) {
             readings.removeFirst();
         }
         int measured = levelOf(deci);
-        if (wasUnknown && measured < Math.max(1, level)) {
-            // After a gap the last known level stands until readings have shown it is over.
-            level = level < 0 ? measured : Math.max(measured, lowered(atMicros));
-        } else {
-            level = measured >= level ? measured : lowered(atMicros);
-        }
+        level = measured >= level ? measured : lowered(atMicros);
         return true;
     }
 
@@ -74,7 +69,8 @@ public final class HeatWatch {
         long since = nowMicros;
         for (var newestFirst = readings.descendingIterator(); newestFirst.hasNext(); ) {
             Reading reading = newestFirst.next();
-            if (reading.heatIndexDeci() > below) {
+            boolean isGap = since - reading.atMicros() > 2 * DUE_MICROS[level];
+            if (reading.heatIndexDeci() > below || isGap) {
                 break;
             }
             count++;
