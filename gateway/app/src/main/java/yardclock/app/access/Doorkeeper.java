@@ -135,9 +135,12 @@ public final class Doorkeeper {
             return Answer.refused("journal-trouble", receipt.lost());
         }
         Verdict verdict = receipt.outcomes().get(0).verdict();
-        return verdict == null || verdict.isAccepted()
-                ? Answer.of(whenAccepted)
-                : Answer.refused(verdict.refusal());
+        if (verdict == null) {
+            return Answer.refused(
+                    "only-collected",
+                    "The rules have failed: nobody new can come in at the moment.");
+        }
+        return verdict.isAccepted() ? Answer.of(whenAccepted) : Answer.refused(verdict.refusal());
     }
 
     private static <T> Answer<T> tooManyTries() {

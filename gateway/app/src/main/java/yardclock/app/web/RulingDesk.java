@@ -88,7 +88,9 @@ final class RulingDesk {
     }
 
     private void answer(Context request, Verdict verdict) {
-        if (verdict.isAccepted()) {
+        if (verdict == null) {
+            refusals.refuse(request, WebRefusal.ONLY_COLLECTED);
+        } else if (verdict.isAccepted()) {
             Replies.json(request, new Accepted(true, verdict.entry()));
         } else {
             refusals.refuse(request, verdict.refusal());

@@ -19,7 +19,8 @@ enum WebRefusal {
     BUSY(503, "The gateway is busy. Try again."),
     NO_ANSWER(503, "The gateway has not answered in time. Send the same again, with the same key."),
     TOO_MANY_STREAMS(503, "Too many screens are connected. Close one and try again."),
-    JOURNAL_TROUBLE(503, "The journal cannot be written.");
+    JOURNAL_TROUBLE(503, "The journal cannot be written."),
+    ONLY_COLLECTED(503, "The rules have failed: this is kept, but nothing follows. Go on by hand.");
 
     private final int status;
     private final String words;
