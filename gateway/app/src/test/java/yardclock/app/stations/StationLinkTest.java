@@ -185,11 +185,7 @@ class StationLinkTest {
         for (String leaf : List.of("kept", "settings", "resend", "show", "identify")) {
             unit.listen(leaf);
         }
-        await().until(
-                        () ->
-                                unit.heard("kept")
-                                        .contains(
-                                                "{\"v\":1,\"boot\":\"00000000000000a1\",\"upto\":4}"));
+        await().until(() -> unit.heard("kept").contains(kept(4)));
         link.release(
                 List.of(
                         new Effect.AskAgain("fu-01", BenchUnit.BOOT, 5, 9),
@@ -223,11 +219,11 @@ class StationLinkTest {
         assertThat(Yard.TROUBLES.of(StationLink.TROUBLE)).isEqualTo("ok");
         BenchUnit unit = yard.unit("fu-02");
         unit.listen("kept");
-        await().until(
-                        () ->
-                                unit.heard("kept")
-                                        .contains(
-                                                "{\"v\":1,\"boot\":\"00000000000000a1\",\"upto\":8}"));
+        await().until(() -> unit.heard("kept").contains(kept(8)));
+    }
+
+    private static String kept(long upto) {
+        return "{\"v\":1,\"boot\":\"" + BenchUnit.BOOT + "\",\"upto\":" + upto + "}";
     }
 
     private StationLink linked() {

@@ -76,7 +76,8 @@ final class TurnJudge {
         turn.startFromMicros = Math.max(turn.openMicros, earliestStart(attempt, index));
         Mark start = findStart(turn, nowMicros);
         if (start != null) {
-            begin(run, turn, attempt, start, nowMicros, out);
+            turn.start = start;
+            begin(run, turn, attempt, nowMicros, out);
         }
     }
 
@@ -117,11 +118,10 @@ final class TurnJudge {
         return turn.startTap;
     }
 
-    /** Gives the turn to a candidate whose start was seen, or tapped. */
-    void begin(
-            StationRun run, Turn turn, Attempt attempt, Mark start, long nowMicros, Gathering out) {
+    /** Gives the turn to the candidate whose start was seen, or tapped. */
+    private void begin(StationRun run, Turn turn, Attempt attempt, long nowMicros, Gathering out) {
+        Mark start = turn.start;
         turn.number = attempt.number;
-        turn.start = start;
         attempt.turns.add(turn);
         attempt.phase = Attempt.Phase.AT_STATION;
         attempt.signalAskedMicros = -1;
