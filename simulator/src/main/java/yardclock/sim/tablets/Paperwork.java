@@ -23,35 +23,41 @@ final class Paperwork {
     private long since;
     private boolean busy;
 
+    /** The entry of the newest answer: a frame before it does not show what was ruled. */
+    private long ruledAtEntry;
+
     Paperwork(Stage stage, Tablet<PostFrame> tablet, Ground ground) {
         this.stage = stage;
         this.tablet = tablet;
         this.ground = ground;
     }
 
-    void look(PostFrame.Candidate shown) {
+    /** Looks at the newest frame and does what is next, if it is time. */
+    void look() {
+        PostFrame frame = tablet.newest();
+        PostFrame.Candidate shown = frame.candidate();
+        if (busy || shown == null || frame.head().frame() < ruledAtEntry) {
+            return;
+        }
         if (shown.number() != number) {
             number = shown.number();
             since = stage.nowMicros();
         }
-        if (busy) {
-            return;
-        }
         Act next = next(shown);
-        if (next == null) {
-            return;
+        if (next != null) {
+            busy = true;
+            tablet.press(next, shown.revision(), this::answered);
         }
-        busy = true;
-        long basis = next instanceof Act.Tell ? -1 : shown.revision();
-        tablet.press(next, basis, answer -> stage.afterMicros(PACE_MICROS, this::goOn));
+    }
+
+    private void answered(Gateway.Answer answer) {
+        ruledAtEntry = answer.body().path("entry").asLong(ruledAtEntry);
+        stage.afterMicros(PACE_MICROS, this::goOn);
     }
 
     private void goOn() {
         busy = false;
-        PostFrame frame = tablet.newest();
-        if (frame.candidate() != null && frame.candidate().number() == number) {
-            look(frame.candidate());
-        }
+        look();
     }
 
     private Act next(PostFrame.Candidate shown) {
@@ -68,6 +74,7 @@ final class Paperwork {
             }
         }
         if (unsettled) {
+            busy = true;
             stage.afterMicros(PACE_MICROS, this::goOn);
             return null;
         }

@@ -62,7 +62,7 @@ public final class Proctor implements Companion {
         stationWait.look();
         if (shown.phase().equals("finished") || shown.phase().equals("done")) {
             beside.stop();
-            paperwork.look(shown);
+            paperwork.look();
         }
     }
 

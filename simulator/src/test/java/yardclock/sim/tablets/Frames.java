@@ -1,0 +1,96 @@
+package yardclock.sim.tablets;
+
+import yardclock.app.settings.DemoPlan;
+import yardclock.core.board.Head;
+import yardclock.core.board.HeatView;
+import yardclock.core.board.PostFrame;
+import yardclock.core.board.StationView;
+import yardclock.core.course.Station;
+import yardclock.core.course.Text;
+
+import java.util.List;
+
+/** Frames of a proctor's page as a gateway would send them. */
+final class Frames {
+    static final Text NO_TEXT = new Text("", "");
+    private static final HeatView HEAT = new HeatView(-1, "unknown", -1, 0, 0, -1, "");
+
+    private Frames() {}
+
+    static Head head(long frame) {
+        return new Head(frame, 0, 0, 1, Head.CourseStatus.RUNNING, "", HEAT, List.of());
+    }
+
+    static PostFrame free() {
+        return new PostFrame(head(0), "t-1", "Alder", null);
+    }
+
+    /** A frame as new as the candidate's revision. */
+    static PostFrame of(PostFrame.Candidate candidate) {
+        return new PostFrame(head(candidate.revision()), "t-1", "Alder", candidate);
+    }
+
+    static PostFrame.Candidate released(int number, boolean canGiveStart) {
+        return new PostFrame.Candidate(
+                number,
+                "released",
+                1,
+                canGiveStart,
+                -1,
+                at(0, StationView.State.READY),
+                List.of(),
+                List.of(),
+                "",
+                false);
+    }
+
+    static PostFrame.Candidate walking(int number, int station, StationView.State state) {
+        return new PostFrame.Candidate(
+                number,
+                "walking",
+                1,
+                false,
+                -1,
+                at(station, state),
+                List.of(),
+                List.of(),
+                "",
+                false);
+    }
+
+    static PostFrame.Candidate finished(
+            int number, long revision, List<PostFrame.Split> splits, String result) {
+        return new PostFrame.Candidate(
+                number,
+                result.isEmpty() ? "finished" : "done",
+                revision,
+                false,
+                -1,
+                null,
+                List.of(),
+                splits,
+                result,
+                false);
+    }
+
+    static PostFrame.Split split(String station, String state, boolean clean) {
+        return new PostFrame.Split(station, NO_TEXT, state, clean, 50_000_000, 0, 0, -1, NO_TEXT);
+    }
+
+    private static PostFrame.At at(int index, StationView.State state) {
+        Station station = DemoPlan.plan().plan().stations().get(index);
+        return new PostFrame.At(
+                station.id(),
+                index,
+                9,
+                station.name(),
+                station.task(),
+                NO_TEXT,
+                state,
+                false,
+                false,
+                false,
+                List.of(),
+                List.of());
+    }
+}
