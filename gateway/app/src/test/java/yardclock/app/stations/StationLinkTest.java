@@ -3,6 +3,7 @@ package yardclock.app.stations;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
+import org.eclipse.paho.client.mqttv3.IMqttToken;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -12,6 +13,8 @@ import yardclock.core.engine.Input;
 import yardclock.core.fact.Effect;
 
 import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.LongStream;
 
@@ -86,8 +89,7 @@ class StationLinkTest {
         await().until(() -> small.waiting() == 16);
         await().until(() -> Yard.TROUBLES.of(StationLink.TROUBLE).contains("the inbox is full"));
         small.resume();
-        await().atMost(java.time.Duration.ofSeconds(60))
-                .until(() -> distinct(small).size() == 1_500);
+        await().atMost(Duration.ofSeconds(60)).until(() -> distinct(small).size() == 1_500);
         assertThat(distinct(small))
                 .containsExactlyElementsOf(LongStream.range(0, 1_500).boxed().toList());
         small.close();
@@ -215,7 +217,7 @@ class StationLinkTest {
         await().until(() -> Yard.TROUBLES.of(StationLink.TROUBLE).contains(yard.uri()));
         link.release(List.of(new Effect.Kept("fu-02", BenchUnit.BOOT, 8)));
         yard.startBroker();
-        await().atMost(java.time.Duration.ofSeconds(20)).until(link::isUp);
+        await().atMost(Duration.ofSeconds(20)).until(link::isUp);
         assertThat(Yard.TROUBLES.of(StationLink.TROUBLE)).isEqualTo("ok");
         BenchUnit unit = yard.unit("fu-02");
         unit.listen("kept");
@@ -237,7 +239,7 @@ class StationLinkTest {
     }
 
     private static void publishWithoutWaiting(BenchUnit unit, int from, int to) throws Exception {
-        var tokens = new java.util.ArrayList<org.eclipse.paho.client.mqttv3.IMqttToken>();
+        var tokens = new ArrayList<IMqttToken>();
         for (int seq = from; seq <= to; seq++) {
             tokens.add(unit.publish("yc/1/fu-02/edges", BenchUnit.edge(seq), false));
         }

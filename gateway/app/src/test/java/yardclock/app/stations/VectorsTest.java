@@ -26,6 +26,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
@@ -115,8 +116,7 @@ class VectorsTest {
                                 : vector.json().get("inputs").toString());
         assertThat(decoded.answer().map(answer -> Json.mapper().valueToTree(answer).toString()))
                 .isEqualTo(
-                        java.util.Optional.ofNullable(vector.json().get("answer"))
-                                .map(JsonNode::toString));
+                        Optional.ofNullable(vector.json().get("answer")).map(JsonNode::toString));
     }
 
     /** Says again what the vector says, and compares; a unit's refusals are the unit's to test. */

@@ -1,0 +1,12 @@
+/**
+ * Sensors wired to the gateway's own board: one more field unit, without a radio in between.
+ *
+ * <p>A listener on each pin takes the time first thing, numbers the edge and puts it into a store;
+ * one thread hands the store's edges, a sign of life and clock exchanges to the inbox, as a field
+ * unit would over MQTT. The unit's ticks are the gateway's own clock since the unit's start, so its
+ * exchanges have no round trip.
+ *
+ * <p>Invariant: an edge leaves the store only after the journal kept it. Where there are no pins,
+ * the unit says so and everything else runs on.
+ */
+package yardclock.app.pins;
