@@ -91,10 +91,13 @@ public final class Gateway implements AutoCloseable {
         lane = new Lane(new LaneParts(clock, journal, state, troubles));
         passwords = UnitPasswords.in(directory, unitIds());
         link = new StationLink(linkSettings(), day.plan().plan(), lane, clock, troubles);
-        web = new WebServer(webParts().ports(), settings.http().host(), settings.http().port());
+        RejectedMessages rejected = new RejectedMessages(link.rejections());
+        HostPort at = settings.http();
+        web = new WebServer(webParts().ports(), at.host(), at.port(), rejected::sentences);
 
         meters.laneDepth(lane::depth);
         meters.tablets(web.live()::open);
+        rejected.countIn(meters);
         lane.start(new LaneSinks(link, web.live(), meters), opening, dead);
         parts.add("lane", lane);
         startBroker();

@@ -1,6 +1,7 @@
 package yardclock.app.metrics;
 
 import io.micrometer.core.instrument.Counter;
+import io.micrometer.core.instrument.FunctionCounter;
 import io.micrometer.core.instrument.Gauge;
 import io.micrometer.core.instrument.Timer;
 import io.micrometer.prometheusmetrics.PrometheusConfig;
@@ -17,6 +18,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
 import java.util.function.IntSupplier;
+import java.util.function.ToDoubleFunction;
 
 /** Counts and times what the lane, the field units' messages and the tablets do. Any thread. */
 public final class Meters implements LaneMeter {
@@ -86,6 +88,18 @@ public final class Meters implements LaneMeter {
     private Counter rejection(String reason) {
         return Counter.builder("yardclock.rejections")
                 .description("Requests and messages turned away, by reason")
+                .tag("reason", reason)
+                .register(registry);
+    }
+
+    /**
+     * Field units' messages turned away for one reason, counted elsewhere.
+     *
+     * @param counted who counts them; held weakly, so somebody else must keep it
+     */
+    public <T> void messagesRejected(String reason, T counted, ToDoubleFunction<T> count) {
+        FunctionCounter.builder("yardclock.messages.rejected", counted, count)
+                .description("Messages of field units turned away, by reason")
                 .tag("reason", reason)
                 .register(registry);
     }

@@ -1,7 +1,12 @@
 package yardclock.app.web;
 
+import yardclock.core.board.BenchFrame;
 import yardclock.core.engine.Engine;
 import yardclock.core.engine.Engine.View;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
 
 /** Draws the frame for an audience; called on the lane's thread. */
 @FunctionalInterface
@@ -11,8 +16,12 @@ interface Painter {
     /** A frame and its number; the frame is immutable and becomes JSON later, on another thread. */
     record Painted(long number, Object frame) {}
 
-    /** The painter that asks the engine. */
-    static Painter ofEngine() {
+    /**
+     * The painter that asks the engine.
+     *
+     * @param benchNotes what only adapters know and the technician must see, newest first
+     */
+    static Painter ofEngine(Supplier<List<String>> benchNotes) {
         return (engine, view, audience) ->
                 switch (audience.kind()) {
                     case CONTROL -> {
@@ -32,7 +41,7 @@ interface Painter {
                         yield new Painted(frame.head().frame(), frame);
                     }
                     case BENCH -> {
-                        var frame = engine.bench(view);
+                        var frame = noted(engine.bench(view), benchNotes.get());
                         yield new Painted(frame.head().frame(), frame);
                     }
                     case LEADERBOARD -> {
@@ -40,5 +49,11 @@ interface Painter {
                         yield new Painted(frame.head().frame(), frame);
                     }
                 };
+    }
+
+    private static BenchFrame noted(BenchFrame frame, List<String> notes) {
+        List<String> alarms = new ArrayList<>(notes);
+        alarms.addAll(frame.alarms());
+        return new BenchFrame(frame.head(), frame.units(), frame.edges(), List.copyOf(alarms));
     }
 }

@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /**
@@ -42,7 +43,15 @@ public final class WebServer implements AutoCloseable {
 
     /** A server at this address; port 0 takes any free one. */
     public WebServer(WebPorts ports, String host, int port) {
-        this(ports, host, port, Painter.ofEngine(), WebLimits.IDLE_MILLIS);
+        this(ports, host, port, List::of);
+    }
+
+    /**
+     * @param benchNotes sentences for the technician that the state does not know of, newest first;
+     *     asked on the lane's thread, so it must be quick
+     */
+    public WebServer(WebPorts ports, String host, int port, Supplier<List<String>> benchNotes) {
+        this(ports, host, port, Painter.ofEngine(benchNotes), WebLimits.IDLE_MILLIS);
     }
 
     WebServer(WebPorts ports, String host, int port, Painter painter, int idleMillis) {

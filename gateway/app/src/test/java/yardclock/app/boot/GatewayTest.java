@@ -74,6 +74,23 @@ class GatewayTest {
     }
 
     @Test
+    void countsAndShowsAMessageItTurnsAwayAndLosesNothingElse() throws Exception {
+        try (Gateway gateway = start();
+                UnitByHand unit = UnitByHand.connect(directory, mqtt, "fu-01")) {
+            unit.say("edges", "{ this is no JSON");
+            unit.edges(0, 1);
+            await().until(() -> unit.keptUpTo() == 1);
+            Tablet bench = new Tablet(gateway.httpPort());
+            bench.enrol(directory, "technician");
+            assertThat(bench.get("/metrics").body())
+                    .contains("yardclock_messages_rejected_total{reason=\"not-json\"} 1.0");
+            assertThat(bench.firstFrame("bench").path("alarms").toString())
+                    .contains("turned away since the start: 1")
+                    .contains("yc/1/fu-01/edges");
+        }
+    }
+
+    @Test
     void goesOnWhereItWasWithTheSameDigestAsAReplay() throws Exception {
         String token;
         try (Gateway gateway = start();

@@ -10,6 +10,7 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 
 /** A tablet by hand: plain HTTP, one token. */
 final class Tablet {
@@ -53,6 +54,20 @@ final class Tablet {
 
     JsonNode state() throws Exception {
         return Json.mapper().readTree(get("/api/state").body());
+    }
+
+    /** The first frame a page of this audience gets. */
+    JsonNode firstFrame(String audience) throws Exception {
+        HttpRequest request =
+                HttpRequest.newBuilder(URI.create(base + "/api/live/" + audience))
+                        .header("Accept", "text/event-stream")
+                        .header("Authorization", "Bearer " + token)
+                        .build();
+        var answer = client.send(request, HttpResponse.BodyHandlers.ofLines());
+        try (Stream<String> lines = answer.body()) {
+            String data = lines.filter(line -> line.startsWith("data: ")).findFirst().orElseThrow();
+            return Json.mapper().readTree(data.substring("data: ".length()));
+        }
     }
 
     private HttpResponse<String> send(HttpRequest.Builder request)

@@ -54,8 +54,13 @@ final class UnitByHand implements AutoCloseable {
                     .put("state", (seq + 1) % 2)
                     .put("tick", 1_000_000 + seq * 50_000);
         }
-        byte[] payload = edges.toString().getBytes(StandardCharsets.UTF_8);
-        client.publish("yc/1/" + unit + "/edges", payload, 1, false);
+        say("edges", edges.toString());
+    }
+
+    /** Sends any text at all. */
+    void say(String topic, String text) throws Exception {
+        byte[] payload = text.getBytes(StandardCharsets.UTF_8);
+        client.publish("yc/1/" + unit + "/" + topic, payload, 1, false);
     }
 
     long keptUpTo() {
