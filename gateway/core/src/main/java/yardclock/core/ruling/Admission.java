@@ -6,6 +6,7 @@ import yardclock.core.course.SensorRef;
 import yardclock.core.course.Station;
 import yardclock.core.run.Attempt;
 import yardclock.core.run.CourseRun;
+import yardclock.core.run.Movements;
 import yardclock.core.run.SplitState;
 import yardclock.core.run.Splits;
 import yardclock.core.run.StationRun;
@@ -123,6 +124,7 @@ final class Admission {
     private void giveStart(int number) {
         Attempt attempt = candidate(number);
         refuseIf(isStopped(), Refusal.STOPPED);
+        refuseIf(!Movements.startsBySignal(course.plan().stations().get(0)), Refusal.UNKNOWN_POINT);
         if (attempt == null) {
             return;
         }
@@ -139,10 +141,10 @@ final class Admission {
         if (attempt == null || run == null) {
             return;
         }
-        boolean isStart = act.point().equals("start");
+        boolean isStart = "start".equals(act.point());
         boolean isKnown =
                 isStart
-                        || act.point().equals("finish")
+                        || "finish".equals(act.point())
                         || run.station().checkpoint(act.point()).isPresent();
         refuseIf(!isKnown, Refusal.UNKNOWN_POINT);
         Turn turn = attempt.turnAt(act.station()).orElse(null);

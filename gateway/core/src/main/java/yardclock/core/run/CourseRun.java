@@ -103,6 +103,13 @@ public final class CourseRun {
         return next;
     }
 
+    /** Tells the official time of one who is through, now and whenever it changed. */
+    void tellOfficialTime(Attempt attempt, Gathering out) {
+        if (attempt.phase == Attempt.Phase.FINISHED) {
+            OfficialTime.of(plan, attempt).ifPresent(time -> out.conclude(time.fact()));
+        }
+    }
+
     TurnJudge judge() {
         return judge;
     }

@@ -53,7 +53,7 @@ public final class Movements {
         Mark tap = HandMarks.tap(receivedMicros, course.speed, allowance);
         switch (point) {
             case TurnJudge.START -> turn.startTap = turn.startTap == null ? tap : turn.startTap;
-            case TurnJudge.FINISH -> turn.finishTap = turn.finishTap == null ? tap : turn.finishTap;
+            case TurnJudge.FINISH -> turn.addFinishTap(tap);
             default -> {
                 turn.addCheckpointTap(point, tap);
                 out.conclude(mark(turn, attempt, point, tap));
@@ -202,8 +202,15 @@ public final class Movements {
         attempt.ended = outcome;
         attempt.endedWords = words;
         attempt.phase = Attempt.Phase.DONE;
+        attempt.signalAskedMicros = -1;
         attempt.revision++;
+        attempt.turns.stream().filter(turn -> !turn.isRuled()).forEach(Movements::close);
         course.stations.values().forEach(run -> leaveStation(attempt, run));
+    }
+
+    private static void close(Turn turn) {
+        turn.isClosed = true;
+        turn.wakeMicros = Long.MAX_VALUE;
     }
 
     public void tell(Attempt attempt) {

@@ -17,6 +17,10 @@ public final class Splits {
             new Text(
                     "late readings disagree; look at them before ruling",
                     "lecturas tardías no coinciden; revíselas antes de decidir");
+    private static final Text DISAGREE =
+            new Text(
+                    "the sensor and the proctor's tap disagree",
+                    "el sensor y el toque del supervisor no coinciden");
     private static final Text UNLIKELY =
             new Text(
                     "outside the plausible time of this station",
@@ -98,6 +102,9 @@ public final class Splits {
                         "not seen: " + checkpoint.name().en(),
                         "no visto: " + checkpoint.name().es());
             }
+        }
+        if (turn.disagrees()) {
+            return DISAGREE;
         }
         if (turn.finishByFallback()) {
             return BY_TAP;

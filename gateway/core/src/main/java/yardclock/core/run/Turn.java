@@ -33,6 +33,12 @@ public final class Turn {
     boolean finishByFallback;
     boolean late;
 
+    /** A sensor and the proctor's tap can't both be right. */
+    boolean disagrees;
+
+    /** The attempt ended here before its time: what comes after changes nothing. */
+    boolean isClosed;
+
     /** When this turn must be judged again though nothing happens; MAX for never. */
     long wakeMicros = Long.MAX_VALUE;
 
@@ -107,6 +113,10 @@ public final class Turn {
         return late;
     }
 
+    public boolean disagrees() {
+        return disagrees;
+    }
+
     public String ruledWords() {
         return ruledWords;
     }
@@ -130,17 +140,37 @@ public final class Turn {
         return station.checkpoints().stream().allMatch(this::isSeen);
     }
 
-    /** When a checkpoint was complete, or −1. */
-    long completeMicros(Checkpoint checkpoint) {
+    /** When all checkpoints were complete; MAX while one is not. */
+    long allSeenMicros() {
+        return station.checkpoints().stream()
+                .mapToLong(
+                        c -> completeMicros(c, checkpoints.get(c.id()), checkpointTaps.get(c.id())))
+                .max()
+                .orElse(Long.MIN_VALUE);
+    }
+
+    /** When a checkpoint was complete, by its sensor or by taps; MAX while it is not. */
+    static long completeMicros(Checkpoint checkpoint, List<Mark> seen, List<Mark> taps) {
         return Math.min(
-                completeMicros(checkpoints.get(checkpoint.id()), checkpoint.count()),
-                completeMicros(checkpointTaps.get(checkpoint.id()), checkpoint.count()));
+                completeMicros(seen, checkpoint.count()), completeMicros(taps, checkpoint.count()));
     }
 
     private static long completeMicros(List<Mark> marks, int count) {
         return marks == null || marks.size() < count
                 ? Long.MAX_VALUE
                 : marks.get(count - 1).stamp().micros();
+    }
+
+    /** Another press takes the first one's place only if that came before everything was seen. */
+    void addFinishTap(Mark tap) {
+        long allSeen = allSeenMicros();
+        boolean wasTooEarly =
+                finishTap != null
+                        && allSeen < Long.MAX_VALUE
+                        && finishTap.stamp().micros() < allSeen;
+        if (finishTap == null || wasTooEarly) {
+            finishTap = tap;
+        }
     }
 
     void addCheckpointTap(String checkpoint, Mark tap) {
@@ -159,6 +189,11 @@ public final class Turn {
                 String.valueOf(finishConcluded),
                 String.valueOf(finishByFallback),
                 String.valueOf(late),
+                String.valueOf(disagrees),
+                String.valueOf(isClosed),
+                Long.toString(startFromMicros),
+                Long.toString(wakeMicros),
+                Integer.toString(unassigned),
                 checkpoints.toString(),
                 String.valueOf(startTap),
                 String.valueOf(finishTap),

@@ -2,32 +2,25 @@ package yardclock.core.run;
 
 import yardclock.core.course.Checkpoint;
 import yardclock.core.course.Combination;
-import yardclock.core.course.Guards;
 import yardclock.core.course.Station;
-import yardclock.core.course.Trigger;
 import yardclock.core.fact.Fact;
 import yardclock.core.fact.FactKind;
 import yardclock.core.fact.Gathering;
-import yardclock.core.passage.Passage;
 import yardclock.core.passage.TriggerJudge;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
+import java.util.Map;
 import java.util.Optional;
 
 /**
  * Judges a turn from all its edges and taps: whose it is, its start, checkpoints and finish.
  *
  * <p>Called again for each edge, tap and deadline of the turn. It says only what changed. A turn
- * that was ruled on is not changed any more; what comes then is late evidence.
+ * that was ruled on is not changed any more; what speaks against it then is late evidence.
  */
 final class TurnJudge {
     static final String START = "start";
     static final String FINISH = "finish";
-
-    /** A proctor's finish tap stands in for a sensor that said nothing for this long. */
-    static final long FALLBACK_MICROS = 10_000_000;
 
     /** The unit answers a start signal at once; after this long something is wrong with it. */
     static final long SIGNAL_ANSWER_REAL_MICROS = 3_000_000;
@@ -43,46 +36,49 @@ final class TurnJudge {
 
     void judge(StationRun run, Turn turn, long nowMicros, Gathering out) {
         turn.wakeMicros = Long.MAX_VALUE;
-        if (turn.isRuled()) {
-            turn.late = true;
-            out.conclude(
-                    fact(
-                            FactKind.LATE_EVIDENCE,
-                            turn,
-                            "",
-                            null,
-                            "a reading came after the ruling"));
+        if (turn.isClosed) {
             return;
         }
-        if (turn.number == 0 && turn == run.current() && run.state == StationRun.State.READY) {
-            seekOwner(run, turn, nowMicros, out);
-        } else if (turn.number != 0) {
-            deriveStart(turn, nowMicros, out);
+        Derivation says = new Derivation(course.plan.timing(), turn, nowMicros);
+        if (turn.isRuled()) {
+            lookForLateEvidence(turn, says, out);
+            return;
         }
-        if (turn.start != null) {
-            deriveCheckpoints(turn, nowMicros, out);
-            deriveFinish(run, turn, nowMicros, out);
+        Mark start =
+                turn.number == 0
+                        ? seekOwner(run, turn, says, nowMicros, out)
+                        : restart(turn, says, out);
+        if (start != null) {
+            derive(run, turn, says, nowMicros, out);
         }
+        turn.wakeMicros = Math.min(turn.wakeMicros, says.wakeMicros());
     }
 
-    private void seekOwner(StationRun run, Turn turn, long nowMicros, Gathering out) {
+    /** The start if there is one now, and then the turn has its owner. */
+    private Mark seekOwner(
+            StationRun run, Turn turn, Derivation says, long nowMicros, Gathering out) {
+        if (turn != run.current() || run.state != StationRun.State.READY) {
+            return null;
+        }
         int index = course.plan.indexOf(run.station.id());
         Optional<Attempt> expected = course.expectedAt(index);
         if (expected.isEmpty()) {
             countUnassigned(turn, out);
-            return;
+            return null;
         }
         Attempt attempt = expected.get();
         turn.startFromMicros = Math.max(turn.openMicros, earliestStart(attempt, index));
-        Mark start = findStart(turn, nowMicros);
+        Mark start = says.start();
         if (start != null) {
-            turn.start = start;
-            begin(run, turn, attempt, nowMicros, out);
+            begin(run, attempt, start, nowMicros, out);
         }
+        return start;
     }
 
     private void countUnassigned(Turn turn, Gathering out) {
-        int seen = judgeOf(turn.station.start()).passages(turn.evidence.inOrder(), 0).size();
+        TriggerJudge judge =
+                new TriggerJudge(turn.station.start(), course.plan.timing().settleMicros());
+        int seen = judge.passages(turn.evidence.inOrder(), 0).size();
         if (seen > turn.unassigned) {
             turn.unassigned = seen;
             out.conclude(
@@ -107,21 +103,11 @@ final class TurnJudge {
                 : attempt.signalAskedMicros - SIGNAL_SLACK_MICROS;
     }
 
-    /** The trigger's own start, or else the proctor's tap. */
-    private Mark findStart(Turn turn, long nowMicros) {
-        Optional<Passage> passage =
-                judgeOf(turn.station.start()).mark(turn.evidence.inOrder(), turn.startFromMicros);
-        if (passage.isPresent() && passage.get().isConcluded(nowMicros)) {
-            return new Mark(passage.get().stamp(), Mark.Source.AUTOMATIC);
-        }
-        passage.ifPresent(p -> wakeAt(turn, p.concludesAtMicros()));
-        return turn.startTap;
-    }
-
-    /** Gives the turn to the candidate whose start was seen, or tapped. */
-    private void begin(StationRun run, Turn turn, Attempt attempt, long nowMicros, Gathering out) {
-        Mark start = turn.start;
+    /** Gives the station's turn to a candidate whose start was seen, or tapped. */
+    private void begin(StationRun run, Attempt attempt, Mark start, long nowMicros, Gathering out) {
+        Turn turn = run.current();
         turn.number = attempt.number;
+        turn.start = start;
         attempt.turns.add(turn);
         attempt.phase = Attempt.Phase.AT_STATION;
         attempt.signalAskedMicros = -1;
@@ -131,115 +117,83 @@ final class TurnJudge {
         out.conclude(Fact.of(FactKind.STATION_IN_USE, turn.number, turn.station.id(), ""));
     }
 
-    private void deriveStart(Turn turn, long nowMicros, Gathering out) {
-        Mark start = findStart(turn, nowMicros);
-        if (start != null && !start.equals(turn.start)) {
+    /** The start as it stands now; what was concluded stays, even if its evidence is gone. */
+    private Mark restart(Turn turn, Derivation says, Gathering out) {
+        Mark start = says.start();
+        if (start == null) {
+            doubt(turn, START, turn.start, out);
+        } else if (!start.equals(turn.start)) {
             turn.start = start;
-            changed(turn, START, start, out);
+            tellChanged(turn, START, start, out);
         }
+        return turn.start;
     }
 
-    private void deriveCheckpoints(Turn turn, long nowMicros, Gathering out) {
-        for (Checkpoint checkpoint : turn.station.checkpoints()) {
-            if (checkpoint.trigger().isJudged()) {
-                continue;
-            }
-            List<Mark> marks = new ArrayList<>();
-            long from = armedFrom(turn, checkpoint.trigger());
-            TriggerJudge judge = judgeOf(checkpoint.trigger());
-            for (Passage passage :
-                    judge.counted(turn.evidence.inOrder(), from, checkpoint.count())) {
-                if (passage.isConcluded(nowMicros)) {
-                    marks.add(new Mark(passage.stamp(), Mark.Source.AUTOMATIC));
-                } else {
-                    wakeAt(turn, passage.concludesAtMicros());
-                }
-            }
-            List<Mark> before = turn.checkpoints.put(checkpoint.id(), marks);
-            tellNew(turn, checkpoint, before == null ? 0 : before.size(), out);
-        }
-    }
-
-    private void tellNew(Turn turn, Checkpoint checkpoint, int told, Gathering out) {
-        List<Mark> marks = turn.checkpoints.get(checkpoint.id());
-        for (Mark mark : marks.subList(Math.min(told, marks.size()), marks.size())) {
-            bump(turn);
-            out.conclude(
-                    fact(
-                            FactKind.MARK_PROPOSED,
-                            turn,
-                            checkpoint.id(),
-                            mark,
-                            mark.source().name()));
-        }
-    }
-
-    /** MAX while what arms the trigger was not seen. */
-    private static long armedFrom(Turn turn, Trigger trigger) {
-        long from = turn.start.stamp().micros();
-        String armedBy = trigger.guards().armedBy();
-        return turn.station
-                .checkpoint(armedBy)
-                .map(checkpoint -> Math.max(from, turn.completeMicros(checkpoint)))
-                .orElse(from);
-    }
-
-    private void deriveFinish(StationRun run, Turn turn, long nowMicros, Gathering out) {
-        long from = armedFrom(turn, turn.station.finish());
-        Mark finish = from == Long.MAX_VALUE ? null : findFinish(turn, from, nowMicros);
-        boolean byFallback = false;
-        if (finish == null && turn.finishTap != null) {
-            finish = fallback(turn, nowMicros);
-            byFallback = finish != null;
-        }
+    private void derive(StationRun run, Turn turn, Derivation says, long nowMicros, Gathering out) {
+        says.seekCheckpoints(turn.start);
+        Derivation.Finish finish = says.finish(turn.start);
+        Mark until = finish == null ? turn.derivedFinish() : finish.mark();
+        boolean wasDoubtful = turn.disagrees;
+        turn.disagrees = says.disagrees();
+        tellCheckpoints(turn, says.checkpointsUntil(until), out);
         if (finish == null) {
-            doubtConcluded(turn, out);
-        } else if (!turn.finishConcluded) {
-            turn.finishByFallback = byFallback;
-            conclude(run, turn, finish, nowMicros, out);
-        } else if (!finish.equals(turn.finish)) {
-            turn.finish = finish;
-            turn.finishByFallback = byFallback;
-            changed(turn, FINISH, finish, out);
+            if (turn.finishConcluded) {
+                doubt(turn, FINISH, turn.finish, out);
+            }
+            return;
+        }
+        turn.finishByFallback = finish.byFallback();
+        if (!turn.finishConcluded) {
+            conclude(run, turn, finish.mark(), nowMicros, out);
+        } else if (!finish.mark().equals(turn.finish)) {
+            turn.finish = finish.mark();
+            tellChanged(turn, FINISH, turn.finish, out);
+        } else if (wasDoubtful != turn.disagrees) {
+            bump(turn);
         }
     }
 
-    private Mark findFinish(Turn turn, long from, long nowMicros) {
-        Trigger trigger = turn.station.finish();
-        long allowance = course.plan.timing().judgedAllowanceMicros();
-        Optional<Passage> passage = judgeOf(trigger).mark(turn.evidence.inOrder(), from);
-        if (passage.isPresent() && passage.get().isConcluded(nowMicros)) {
-            return trigger.isJudged()
-                    ? HandMarks.button(passage.get().stamp(), allowance)
-                    : new Mark(passage.get().stamp(), Mark.Source.AUTOMATIC);
+    private void tellCheckpoints(Turn turn, Map<String, List<Mark>> seen, Gathering out) {
+        for (Checkpoint checkpoint : turn.station.checkpoints()) {
+            List<Mark> marks = seen.getOrDefault(checkpoint.id(), List.of());
+            List<Mark> before = turn.checkpoints.getOrDefault(checkpoint.id(), List.of());
+            turn.checkpoints.put(checkpoint.id(), marks);
+            for (Mark mark : marks.subList(Math.min(before.size(), marks.size()), marks.size())) {
+                bump(turn);
+                String source = mark.source().name();
+                out.conclude(fact(FactKind.MARK_PROPOSED, turn, checkpoint.id(), mark, source));
+            }
         }
-        passage.ifPresent(p -> wakeAt(turn, p.concludesAtMicros()));
-        boolean tapCounts =
-                turn.finishTap != null
-                        && trigger.isJudged()
-                        && turn.finishTap.stamp().micros() >= from;
-        return tapCounts ? turn.finishTap : null;
     }
 
-    private static Mark fallback(Turn turn, long nowMicros) {
-        Guards guards = turn.station.finish().guards();
-        long stay = Math.max(guards.staysForMicros(), guards.clearForMicros());
-        long due = turn.finishTap.stamp().micros() + FALLBACK_MICROS + stay;
-        if (nowMicros >= due) {
-            return turn.finishTap;
-        }
-        wakeAt(turn, due);
-        return null;
-    }
-
-    /**
-     * What concluded a finish is gone: say so, keep what was shown, and call the split doubtful.
-     */
-    private static void doubtConcluded(Turn turn, Gathering out) {
-        if (turn.finishConcluded && !turn.late) {
+    /** What concluded a mark is gone: say so, keep what was shown, and call the split doubtful. */
+    private static void doubt(Turn turn, String point, Mark mark, Gathering out) {
+        if (!turn.late) {
             turn.late = true;
-            out.conclude(
-                    fact(FactKind.LATE_EVIDENCE, turn, FINISH, turn.finish, "finish contradicted"));
+            out.conclude(fact(FactKind.LATE_EVIDENCE, turn, point, mark, point + " contradicted"));
+        }
+    }
+
+    /** After a ruling only what would have given other marks is worth a person's time. */
+    private static void lookForLateEvidence(Turn turn, Derivation says, Gathering out) {
+        if (turn.late || turn.number == 0) {
+            return;
+        }
+        Mark start = says.start();
+        Derivation.Finish finish = null;
+        if (start != null) {
+            says.seekCheckpoints(start);
+            finish = says.finish(start);
+        }
+        boolean isOther =
+                start != null && !start.equals(turn.start)
+                        || finish != null
+                                && !finish.byFallback()
+                                && !finish.mark().equals(turn.derivedFinish());
+        if (isOther) {
+            turn.late = true;
+            String words = "a reading came after the ruling";
+            out.conclude(fact(FactKind.LATE_EVIDENCE, turn, "", null, words));
         }
     }
 
@@ -265,12 +219,14 @@ final class TurnJudge {
         attempt.stationIndex++;
         if (attempt.stationIndex == course.plan.stations().size()) {
             attempt.phase = Attempt.Phase.FINISHED;
-            OfficialTime.of(course.plan, attempt).ifPresent(time -> out.conclude(time.fact()));
+            course.tellOfficialTime(attempt, out);
             return;
         }
         attempt.phase = Attempt.Phase.WALKING;
         StationRun next = course.stationAt(attempt.stationIndex);
-        judge(next, next.current(), nowMicros, out);
+        if (next.current().number == 0) {
+            judge(next, next.current(), nowMicros, out);
+        }
     }
 
     private void proposeSplit(Turn turn, Gathering out) {
@@ -287,11 +243,12 @@ final class TurnJudge {
                         words));
     }
 
-    private void changed(Turn turn, String point, Mark mark, Gathering out) {
+    private void tellChanged(Turn turn, String point, Mark mark, Gathering out) {
         bump(turn);
         out.conclude(fact(FactKind.MARK_CHANGED, turn, point, mark, mark.source().name()));
         if (turn.finishConcluded) {
             proposeSplit(turn, out);
+            course.tellOfficialTime(course.attempts.get(turn.number), out);
         }
     }
 
@@ -320,14 +277,6 @@ final class TurnJudge {
         }
     }
 
-    private static void wakeAt(Turn turn, long micros) {
-        turn.wakeMicros = Math.min(turn.wakeMicros, micros);
-    }
-
-    private TriggerJudge judgeOf(Trigger trigger) {
-        return new TriggerJudge(trigger, course.plan.timing().settleMicros());
-    }
-
     private static Fact fact(FactKind kind, Turn turn, String point, Mark mark, String words) {
         return new Fact(
                 kind,
@@ -336,6 +285,6 @@ final class TurnJudge {
                 point,
                 mark == null ? null : mark.stamp(),
                 0,
-                Objects.requireNonNullElse(words, ""));
+                words);
     }
 }

@@ -45,6 +45,7 @@ class DisplayedTimeTest {
         "3600000000, 10000, 1:00:00.00",
         "123456, 1, 0.123456",
         "400000, 200000, 0.4",
+        "65250000, 50000, 1:05.25",
     })
     void the_step_says_how_many_decimals(long micros, long step, String text) {
         assertThat(DisplayedTime.text(micros, timing("TRUNCATE", step))).isEqualTo(text);

@@ -1,0 +1,206 @@
+package yardclock.core.engine;
+
+import yardclock.core.course.ExamPlan;
+import yardclock.core.course.RosterLine;
+import yardclock.core.fact.Effect;
+import yardclock.core.fact.Fact;
+import yardclock.core.fact.FactKind;
+import yardclock.core.result.Result;
+import yardclock.core.ruling.Act;
+import yardclock.core.ruling.Role;
+import yardclock.core.ruling.Verdict;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalLong;
+
+/**
+ * An engine with a yard around it: units that stamp with their own clocks, tablets that rule, and a
+ * lane that hands in deadlines. Time is moved by the test, in seconds; all else follows.
+ *
+ * <p>Edges reach the engine {@value #LINK_MICROS} µs after they happened unless a test holds them
+ * back. Every entry is kept, so that a test can replay the day.
+ */
+public final class Yard {
+    public static final long LINK_MICROS = 5_000;
+    private static final long SECOND = 1_000_000;
+    private static final int DEADLINES_IN_A_ROW = 50;
+
+    private final Engine engine = new Engine();
+    private final List<Entry> journal = new ArrayList<>();
+    private final List<Fact> facts = new ArrayList<>();
+    private final List<Effect> effects = new ArrayList<>();
+    private final Map<String, TestUnit> units = new LinkedHashMap<>();
+    private long nowMicros;
+    private long lastEntryMicros;
+    private long keys;
+    private int speed = 1;
+
+    /** A day with its plan, ten candidates 101–110 and every role's devices, clocks compared. */
+    public static Yard open(ExamPlan plan) {
+        Yard yard = begun(plan, 1);
+        yard.units.keySet().forEach(yard::exchange);
+        return yard;
+    }
+
+    /** As {@link #open}, at a speed, and with no exchange had yet. */
+    public static Yard begun(ExamPlan plan, int speed) {
+        Yard yard = new Yard();
+        yard.speed = speed;
+        yard.take(new Input.Epoch("m1", "p1", 1_700_000_000_000_000L, 0, speed, false, "1"));
+        yard.take(new Input.PlanFrozen(plan, "plan-sha"));
+        List<RosterLine> lines = new ArrayList<>();
+        for (int number = 101; number <= 110; number++) {
+            lines.add(new RosterLine(number, 1));
+        }
+        yard.take(new Input.RosterFrozen(lines, "roster-sha"));
+        for (Role role : Role.values()) {
+            for (int i = 1; i <= 4; i++) {
+                yard.enrol(role.word() + i, role);
+            }
+        }
+        plan.fieldUnits().forEach(u -> yard.units.put(u.id(), new TestUnit(u.id())));
+        return yard;
+    }
+
+    public void enrol(String device, Role role) {
+        take(new Input.CodeIssued("code-" + device, role, ""));
+        take(new Input.Enrolled(device, "P. " + device, role, "code-" + device, "token-" + device));
+    }
+
+    /** Lets time pass to so many seconds of true time; deadlines on the way are handed in. */
+    public Yard at(double seconds) {
+        long to = Math.round(seconds * SECOND);
+        if (to < nowMicros) {
+            throw new IllegalArgumentException("back to " + seconds + " from " + nowMicros);
+        }
+        passDeadlines(to);
+        nowMicros = to;
+        return this;
+    }
+
+    public Yard after(double seconds) {
+        return at((nowMicros + seconds * SECOND) / SECOND);
+    }
+
+    public double now() {
+        return nowMicros / (double) SECOND;
+    }
+
+    private void passDeadlines(long to) {
+        int inARow = 0;
+        OptionalLong deadline = engine.nextDeadlineMicros();
+        while (deadline.isPresent() && deadline.getAsLong() <= to) {
+            put(new Input.Deadline(), Math.max(lastEntryMicros, deadline.getAsLong()));
+            deadline = engine.nextDeadlineMicros();
+            inARow++;
+            if (inARow > DEADLINES_IN_A_ROW) {
+                throw new AssertionError("a deadline stands though it was answered: " + deadline);
+            }
+        }
+    }
+
+    public TestUnit unit(String id) {
+        return units.get(id);
+    }
+
+    /** A sensor changes now, and the engine hears of it at once. */
+    public Outcome edge(String sensor, int state) {
+        return take(happens(sensor, state));
+    }
+
+    /** A sensor changes now; the edge is the test's to deliver. */
+    public Input.Edge happens(String sensor, int state) {
+        String[] parts = sensor.split("/");
+        return units.get(parts[0]).edge(Integer.parseInt(parts[1]), state, nowMicros);
+    }
+
+    public Outcome exchange(String unit) {
+        return take(units.get(unit).exchange(nowMicros - 8_000, 4_000, 4_000));
+    }
+
+    public Outcome health(String unit) {
+        return take(units.get(unit).health(nowMicros));
+    }
+
+    public Outcome take(Input input) {
+        boolean underWay = input instanceof Input.Edge;
+        return put(input, Math.max(lastEntryMicros, nowMicros + (underWay ? LINK_MICROS : 0)));
+    }
+
+    private Outcome put(Input input, long atMicros) {
+        lastEntryMicros = Math.max(lastEntryMicros, atMicros);
+        Entry entry = new Entry(journal.size() + 1L, lastEntryMicros, input);
+        journal.add(entry);
+        Outcome outcome = engine.apply(entry);
+        facts.addAll(outcome.facts());
+        effects.addAll(outcome.effects());
+        return outcome;
+    }
+
+    public Verdict rule(String device, Act act) {
+        return rule(device, act, -1);
+    }
+
+    public Verdict rule(String device, Act act, long basis) {
+        return rule(device, "key-" + keys++, act, basis);
+    }
+
+    public Verdict rule(String device, String key, Act act, long basis) {
+        long received = Math.max(nowMicros, lastEntryMicros);
+        return take(new Input.Ruling(key, device, 0, received, basis, act)).verdict();
+    }
+
+    /** As {@link #rule}, and it must be accepted. */
+    public Yard ok(String device, Act act) {
+        Verdict verdict = rule(device, act);
+        if (!verdict.isAccepted()) {
+            throw new AssertionError(act + " was refused: " + verdict.refusal());
+        }
+        return this;
+    }
+
+    public Engine engine() {
+        return engine;
+    }
+
+    public List<Entry> journal() {
+        return journal;
+    }
+
+    public List<Fact> facts() {
+        return facts;
+    }
+
+    public List<Fact> facts(FactKind kind) {
+        return facts.stream().filter(f -> f.kind() == kind).toList();
+    }
+
+    public List<Effect> effects() {
+        return effects;
+    }
+
+    public Engine.View view() {
+        return new Engine.View(Math.max(nowMicros, lastEntryMicros), List.of());
+    }
+
+    public Result result(int number) {
+        return engine.results().stream()
+                .filter(r -> r.number() == number)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    public Result.SplitLine split(int number, String station) {
+        return result(number).splits().stream()
+                .filter(line -> line.station().equals(station))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(number + " has no split at " + station));
+    }
+
+    public int speed() {
+        return speed;
+    }
+}
