@@ -4,6 +4,8 @@ import io.javalin.security.RouteRole;
 
 import yardclock.core.ruling.Role;
 
+import java.util.Objects;
+
 /** What opens a route: being anyone, being on this machine, or holding a role. */
 enum Permit implements RouteRole {
     /** Anyone, without a token. */
@@ -25,6 +27,7 @@ enum Permit implements RouteRole {
     }
 
     static Permit of(Role role) {
+        Objects.requireNonNull(role);
         for (Permit permit : values()) {
             if (permit.role == role) {
                 return permit;

@@ -28,6 +28,9 @@ final class WebLimits {
     /** How long a stop waits for requests that are being answered. */
     static final int STOP_MILLIS = 5_000;
 
+    /** How long a stop waits for connections on which nothing is being answered. */
+    static final int STOP_IDLE_MILLIS = 200;
+
     /** Request line and headers. Else 431. */
     static final int HEADER_BYTES = 8 * 1024;
 

@@ -143,7 +143,9 @@ public final class WebServer implements AutoCloseable {
         requireOnlyTheTable();
         javalin.start();
         for (var connector : javalin.jettyServer().server().getConnectors()) {
-            ((ServerConnector) connector).setIdleTimeout(idleMillis);
+            ServerConnector served = (ServerConnector) connector;
+            served.setIdleTimeout(idleMillis);
+            served.setShutdownIdleTimeout(WebLimits.STOP_IDLE_MILLIS);
         }
     }
 

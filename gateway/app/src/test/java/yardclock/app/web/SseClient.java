@@ -4,6 +4,8 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
@@ -19,8 +21,8 @@ final class SseClient implements AutoCloseable {
 
     record Message(String name, long id, String data) {}
 
-    SseClient(WebBench bench, java.net.http.HttpRequest request) throws Exception {
-        response = bench.client.send(request, BodyHandlers.ofInputStream());
+    SseClient(HttpClient client, HttpRequest request) throws Exception {
+        response = client.send(request, BodyHandlers.ofInputStream());
         Thread reader = new Thread(this::read, "sse-client");
         reader.setDaemon(true);
         reader.start();
