@@ -13,7 +13,7 @@ export function nextUp(page, frame) {
     <h2 id="next">${say("control.next")}</h2>
     ${next.number === 0
       ? html`<p class="large">${say("control.nobody")}</p>`
-      : html`<div class="next-who">${patch(next.number, "giant")} ${against(page, next, device)}</div>
+      : html`<div class="next-who">${patch(next.number, "huge")} ${against(page, next, device)}</div>
         ${page.leads ? choice(page, frame, device) : nothing}
         ${page.leads ? page.button("no-show", say("control.no-show"), () => noShow(page, next.number)) : nothing}`}
   </section>`;

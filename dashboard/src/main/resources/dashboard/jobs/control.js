@@ -3,7 +3,7 @@
 import { html, nothing } from "lit";
 import { Page } from "../parts/page.js";
 import { courseMap } from "../parts/course-map.js";
-import { patch, stationList } from "../parts/stations.js";
+import { patch } from "../parts/stations.js";
 import { say } from "../lib/say.js";
 import { acts, reasonsFor } from "../lib/acts.js";
 import { againstRelease, chosenProctor } from "./control-state.js";
@@ -23,24 +23,19 @@ class Control extends Page {
 
   middle(frame) {
     return html`
-      <section aria-labelledby="course">
-        <h2 id="course">${say("control.course")}</h2>
-        ${courseMap(frame.stations, frame.onCourse)}
-      </section>
-      <div class="columns">
-        <div>${nextUp(this, frame)} ${this.#courseRulings(frame.head)}</div>
-        <div>${onCourse(this, frame)}</div>
+      <div class="control-side">
+        ${nextUp(this, frame)} ${this.#courseRulings(frame.head)} ${waiting(frame.waiting)}
+        ${proctors(frame.proctors)}
       </div>
-      ${this.#alarms(frame.alarms)}
-      <div class="columns">
-        <div>${waiting(frame.waiting)} ${proctors(frame.proctors)}</div>
-        <div>${doneList(this, frame.done)}</div>
+      <div class="control-wide">
+        ${this.#alarms(frame.alarms)}
+        <section aria-labelledby="course">
+          <h2 id="course" class="aside">${say("control.course")}</h2>
+          ${courseMap(frame.stations, frame.onCourse, this.now())}
+        </section>
+        ${onCourse(this, frame)} ${doneList(this, frame.done)}
+        ${this.leads ? codeMaker(this) : nothing}
       </div>
-      <section aria-labelledby="stations">
-        <h2 id="stations">${say("control.stations")}</h2>
-        ${stationList(frame.stations, this.now())}
-      </section>
-      ${this.leads ? codeMaker(this) : nothing}
     `;
   }
 
@@ -84,7 +79,7 @@ class Control extends Page {
   #alarms(alarms) {
     if (alarms.length === 0) return nothing;
     return html`<section aria-labelledby="alarms">
-      <h2 id="alarms">${say("control.alarms")}</h2>
+      <h2 id="alarms" class="aside">${say("control.alarms")}</h2>
       <ul class="alarms" lang="en">${alarms.map((alarm) => html`<li>
         <span aria-hidden="true">! </span>${alarm}
       </li>`)}</ul>

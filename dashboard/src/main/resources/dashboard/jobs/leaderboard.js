@@ -20,7 +20,7 @@ class Leaderboard extends Page {
         ? html`<p class="large">${say("ranking.empty")}</p>`
         : html`<table class="ranking">
             <thead><tr>
-              ${["rank", "number", "time", "cut-off", "outcome"].map(
+              ${["rank", "number", "time", "outcome"].map(
                 (column) => html`<th scope="col" class="col-${column}">${say(`ranking.${column}`)}</th>`,
               )}
             </tr></thead>
@@ -38,8 +38,9 @@ function row(line) {
     <td class="col-time"><span class="time">${line.display || "–"}</span>
       ${timed ? html`<span class="width">± ${halfWidth(line.lowerMicros, line.upperMicros)} s</span>` : nothing}
     </td>
-    <td class="col-cut-off">${line.decision ? code("decision", line.decision) : "–"}</td>
-    <td class="col-outcome">${line.outcome ? code("outcome", line.outcome) : "–"}</td>
+    <td class="col-outcome">${line.outcome ? code("outcome", line.outcome) : "–"}
+      ${line.decision ? html`<span class="width">${code("decision", line.decision)}</span>` : nothing}
+    </td>
   </tr>`;
 }
 

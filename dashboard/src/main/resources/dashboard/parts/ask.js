@@ -1,5 +1,6 @@
-// One question at a time, over the page: a title, something to choose, perhaps words, and one
-// button that does it. The native dialog keeps the focus inside and gives it back.
+// One question at a time, over the middle of the page: a title, something to choose, perhaps
+// words, and one button that does it. Header and stop stay in reach, so this is no modal dialog;
+// what lies beneath is inert meanwhile, and the focus comes back to where it was.
 import { html, nothing } from "lit";
 import { say } from "../lib/say.js";
 
@@ -12,69 +13,76 @@ export class Ask {
   }
 
   /**
-   * @param question {title, body?(answer, again), choices?: [[value, label]], chosen?, words?, yes,
+   * @param question {title, body?(answer), choices?: [[value, label]], chosen?, words?, yes?,
    *     check?(answer) → words of what is wrong, or null}
    * @returns {choice, words, …} or null when the person went back
    */
-  put(question) {
-    return new Promise((resolve) => {
-      this.question = question;
-      this.answer = { choice: question.chosen ?? null, words: "", ...question.preset };
-      this.wrong = null;
-      this.resolve = resolve;
-      this.redraw();
-      this.page.updateComplete.then(() => this.#dialog().showModal());
-    });
+  async put(question) {
+    this.close(null);
+    this.question = question;
+    this.answer = { choice: question.chosen ?? null, words: "" };
+    this.wrong = null;
+    this.before = document.activeElement;
+    const answered = new Promise((resolve) => (this.resolve = resolve));
+    this.redraw();
+    await this.page.updateComplete;
+    this.page.querySelector(".ask")?.focus();
+    return answered;
   }
 
-  #dialog() {
-    return this.page.querySelector("dialog.ask");
-  }
-
-  again = () => this.redraw();
-
-  #yes = () => {
-    this.wrong = this.question.check?.(this.answer) ?? null;
-    if (this.wrong) return this.redraw();
-    this.close(this.answer);
-  };
-
-  close = (answer = null) => {
+  async close(answer = null) {
     if (!this.question) return;
     this.question = null;
-    this.#dialog().close();
     this.redraw();
     this.resolve(answer);
+    await this.page.updateComplete;
+    if (!this.question && this.before?.isConnected) this.before.focus();
+  }
+
+  #yes() {
+    if (this.question.choices && !this.answer.choice) return;
+    this.wrong = this.question.check?.(this.answer) ?? null;
+    if (this.wrong) this.redraw();
+    else this.close(this.answer);
+  }
+
+  #key = (press) => {
+    if (press.key === "Escape") this.close(null);
   };
 
   view() {
-    return html`<dialog
-      class="ask"
-      aria-labelledby="ask-title"
-      @cancel=${() => this.close(null)}
-      @close=${() => this.close(null)}
-    >${this.question ? this.#inside() : nothing}</dialog>`;
+    if (!this.question) return nothing;
+    return html`<div class="scrim">
+      <section class="ask" role="dialog" aria-labelledby="ask-title" tabindex="-1" @keydown=${this.#key}>
+        ${this.#inside()}
+      </section>
+    </div>`;
   }
 
   #inside() {
-    const { title, body, choices, words, yes } = this.question;
+    const { title, body, choices, words } = this.question;
     return html`<h2 id="ask-title">${title}</h2>
       ${choices ? this.#choices(choices) : nothing}
-      ${body ? body(this.answer, this.again) : nothing}
+      ${body ? body(this.answer) : nothing}
       ${words ? this.#words() : nothing}
       ${this.wrong ? html`<p class="wrong" role="alert">! ${this.wrong}</p>` : nothing}
-      <div class="row ask-end">
-        <button type="button" class="button" data-ask="back" @click=${() => this.close(null)}>
-          ${say("ask.cancel")}
-        </button>
-        ${yes ? html`<button
-          type="button"
-          class="button strong"
-          data-ask="yes"
-          aria-disabled=${Boolean(choices && !this.answer.choice)}
-          @click=${() => (!choices || this.answer.choice) && this.#yes()}
-        >${yes}</button>` : nothing}
-      </div>`;
+      ${this.#end()}`;
+  }
+
+  #end() {
+    const { choices, yes } = this.question;
+    return html`<div class="row ask-end">
+      <button type="button" class="button" data-ask="back" @click=${() => this.close(null)}>
+        ${say("ask.cancel")}
+      </button>
+      ${yes ? html`<button
+        type="button"
+        class="button strong"
+        data-ask="yes"
+        aria-disabled=${Boolean(choices && !this.answer.choice)}
+        @click=${() => this.#yes()}
+      >${yes}</button>` : nothing}
+    </div>`;
   }
 
   #choices(choices) {

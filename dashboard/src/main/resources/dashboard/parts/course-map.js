@@ -2,12 +2,13 @@
 // each row. On a narrow screen the tape runs straight down.
 import { html, nothing } from "lit";
 import { say, text } from "../lib/say.js";
+import { waited } from "../lib/times.js";
 import { placesOf } from "../jobs/control-state.js";
 import { patch, stationState } from "./stations.js";
 
-const PER_ROW = 5;
+const PER_ROW = 3;
 
-export function courseMap(stations, onCourse) {
+export function courseMap(stations, onCourse, now) {
   const places = placesOf(onCourse);
   const rows = [];
   for (let from = 0; from < stations.length; from += PER_ROW) {
@@ -15,20 +16,24 @@ export function courseMap(stations, onCourse) {
   }
   return html`<div class="course">
     ${rows.map((row, index) => html`<ol
-      class="course-row ${index % 2 === 1 ? "back" : ""} ${index < rows.length - 1 ? "turns" : ""}"
+      class="course-row ${index % 2 === 1 ? "back" : ""}"
       start=${row.from + 1}
-    >${row.stations.map((station, at) => stop(station, row.from + at, places.get(row.from + at)))}</ol>`)}
+    >${row.stations.map((station, at) =>
+      stop(station, row.from + at, places.get(row.from + at), now))}</ol>`)}
   </div>`;
 }
 
-function stop(station, index, place = { at: [], to: [] }) {
-  return html`<li class="stop-at state-${station.state} ${station.trouble ? "troubled" : ""}">
-    <span class="stop-to">${place.to.map((one) => who(one))}</span>
-    <span class="stop-index">${index + 1}</span>
-    <span class="stop-name">${text(station.name)}</span>
-    <span class="stop-state">${stationState(station)}</span>
-    <span class="stop-here">${place.at.map((one) => who(one))}</span>
+function stop(station, index, place = { at: [], to: [] }, now) {
+  return html`<li class="stop-at ${station.trouble ? "troubled" : ""}">
+    <span class="stop-name"><span class="stop-index">${index + 1}</span> ${text(station.name)}</span>
+    <span class="stop-state">${stationState(station)}${station.state === "ready"
+      ? nothing
+      : html` ${waited(station.sinceMicros, now)}`}</span>
     ${station.trouble ? html`<span class="stop-trouble" lang="en">! ${station.trouble}</span>` : nothing}
+    <span class="stop-here">
+      ${place.to.map((one) => html`<span aria-hidden="true">→</span>${who(one)}`)}
+      ${place.at.map(who)}
+    </span>
   </li>`;
 }
 

@@ -55,7 +55,8 @@ export function header(page, stale, age) {
   const live = page.job.stream !== null;
   return html`<header class="head">
     <div class="head-top">
-      <h1><span class="tape" aria-hidden="true"></span>${say(`page.${page.job.name}`)}</h1>
+      <h1>${say(`page.${page.job.name}`)}</h1>
+      ${live ? status(page, stale, age) : nothing}
       ${live ? soundButton(page) : nothing}
       <button
         type="button"
@@ -63,9 +64,9 @@ export function header(page, stale, age) {
         aria-expanded=${page.menu.open}
         aria-controls="settings"
         @click=${page.menu.toggle}
-      >${say("menu.open")}</button>
+      ><span aria-hidden="true">☰</span><span class="wide-only">${say("menu.open")}</span></button>
     </div>
-    ${page.menu.view(page.badge)} ${live ? status(page, stale, age) : nothing}
+    ${page.menu.view(page.badge)}
     ${live ? banners(page, stale, age) : nothing}
   </header>`;
 }
@@ -79,7 +80,7 @@ function soundButton(page) {
     data-act="arm"
     title=${say("sound.arm")}
     @click=${arm}
-  ><span aria-hidden="true">✕♪ </span>${say("sound.off")}</button>`;
+  ><span aria-hidden="true">✕♪</span>${say("sound.off")}</button>`;
 }
 
 function status(page, stale, age) {

@@ -148,16 +148,25 @@ export class Page extends LitElement {
     document.documentElement.dataset.stale = stale;
     document.documentElement.dataset.link = this.link.phase;
     document.title = `${say(`page.${this.job.name}`)} · Yardclock`;
-    const staff = this.job.roles.length > 0;
+    const asking = this.ask.question !== null;
     return html`
       ${header(this, stale, linkState.ageSeconds(this.link, now))}
-      <main id="middle" class="middle job-${this.job.name}">${this.#middle()}</main>
-      ${this.notes.view()}
-      ${staff && this.badge ? html`<div class="dock">${this.stop.view()}
-        <div class="dock-beside">${this.link.frame ? this.beside(this.link.frame) : nothing}</div>
-      </div>` : nothing}
-      ${this.ask.view()} ${this.stop.overlay()}
+      <div class="stage">
+        <main class="middle job-${this.job.name}" tabindex="0" ?inert=${asking}>
+          ${this.#middle()}
+        </main>
+        ${this.ask.view()} ${this.notes.view()}
+      </div>
+      ${this.badge ? this.#dock(asking) : nothing} ${this.stop.overlay()}
     `;
+  }
+
+  #dock(asking) {
+    const { frame } = this.link;
+    return html`<div class="dock">
+      ${this.stop.view()}
+      <div class="dock-beside">${frame && !asking ? this.beside(frame) : nothing}</div>
+    </div>`;
   }
 
   #middle() {

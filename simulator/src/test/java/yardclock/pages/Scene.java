@@ -80,7 +80,7 @@ record Scene(String name, String path, String role, String stream, Object frame,
         if (!press.isEmpty()) {
             page.click(press);
             page.waitForSelector(
-                    "dialog[open], .menu",
+                    ".ask, .menu",
                     new Page.WaitForSelectorOptions().setState(WaitForSelectorState.VISIBLE));
         }
     }
