@@ -50,8 +50,8 @@ class Bench extends Page {
       <h2 id="alarms">${say("bench.alarms")}</h2>
       ${alarms.length === 0
         ? html`<p><span aria-hidden="true">✓ </span>${say("bench.no-alarms")}</p>`
-        : html`<ul class="alarms" role="status" lang="en">${alarms.map((alarm) => html`<li>
-            <span aria-hidden="true">! </span>${alarm}</li>`)}</ul>`}
+        : html`<div role="status"><ul class="alarms" lang="en">${alarms.map((alarm) => html`<li>
+            <span aria-hidden="true">! </span>${alarm}</li>`)}</ul></div>`}
     </section>`;
   }
 }

@@ -15,7 +15,7 @@ function settled(of) {
   return nowMs - meaning.sinceMs >= SETTLE_MS;
 }
 
-function zone(page, { name, kind, title, how, off = false, press }) {
+function zone(page, { name, kind, title, how, off = false, ready = true, press }) {
   const busy = page.pending.has(name);
   return html`<button
     type="button"
@@ -23,7 +23,8 @@ function zone(page, { name, kind, title, how, off = false, press }) {
     data-act=${name}
     aria-busy=${busy}
     aria-disabled=${off || busy}
-    @click=${() => !off && !busy && press()}
+    data-settled=${ready}
+    @click=${() => ready && !off && !busy && press()}
   >
     <span class="zone-name">${title}</span><span class="zone-how">${how}</span>
   </button>`;
@@ -61,14 +62,14 @@ export function markAndFinish(page, candidate) {
 function markingZone(page, number, at) {
   const mark = markZone(at);
   const of = `${at.id}/${mark.point}`;
-  const ready = settled(of);
   return zone(page, {
     name: "mark",
     kind: "mark",
     title: mark.kind === "start-hand" ? say("zone.start-hand") : say("zone.checkpoint"),
     how: markWords(mark),
     off: mark.point === null,
-    press: () => ready && page.act("mark", acts.tap(number, at.id, mark.point), { quiet: true }),
+    ready: settled(of),
+    press: () => page.act("mark", acts.tap(number, at.id, mark.point), { quiet: true }),
   });
 }
 

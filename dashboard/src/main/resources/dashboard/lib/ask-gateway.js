@@ -11,13 +11,12 @@ const AGAIN_MS = 400;
  *
  * @param patienceMs how long it may take in all; a stop gets one second and a single try
  */
-export async function rule(token, act, { basis = -1, patienceMs = PATIENCE_MS, tries = 9 } = {}) {
-  const body = {
-    key: newKey(),
-    deviceMicros: Math.round(performance.now() * 1000),
-    basis,
-    act,
-  };
+export async function rule(
+  token,
+  act,
+  { basis = -1, patienceMs = PATIENCE_MS, tries = 9, key = newKey() } = {},
+) {
+  const body = { key, deviceMicros: Math.round(performance.now() * 1000), basis, act };
   const until = performance.now() + patienceMs;
   for (let left = tries; left > 0; left--) {
     const answer = await post("/api/rulings", body, token, until - performance.now());

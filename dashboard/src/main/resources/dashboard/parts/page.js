@@ -81,6 +81,12 @@ export class Page extends LitElement {
     this.stream.open();
   }
 
+  /** The first drawn frame leaves a mark, by which a test knows how long a page takes to load. */
+  updated() {
+    if (this.link.frame && !this.drawn) performance.mark("yc-first-frame");
+    this.drawn ||= this.link.frame !== null;
+  }
+
   /** A job that follows frames over time overrides this; it runs before the redraw. */
   framed(_frame) {}
 

@@ -7,6 +7,7 @@ import { keep } from "../lib/look.js";
 import { Hold } from "../lib/hold.js";
 import { rule } from "../lib/ask-gateway.js";
 import { acts } from "../lib/acts.js";
+import { newKey } from "../lib/key.js";
 import * as sound from "../lib/sound.js";
 
 const ANSWER_MS = 1000;
@@ -44,7 +45,7 @@ export class Stop {
 
   #notSent(at) {
     this.unsentAt = at;
-    keep.set(UNSENT, at);
+    keep.set(UNSENT, JSON.stringify({ at, key: newKey() }));
     sound.play("alarm");
     this.alarm = setInterval(() => sound.play("alarm"), ALARM_EVERY_MS);
   }
@@ -58,12 +59,13 @@ export class Stop {
 
   /** Called with each sign of life; writes the note once, also after the page was loaded anew. */
   async linkIsBack() {
-    const at = keep.get(UNSENT);
-    if (!at || this.noting || !this.page.badge) return;
+    const unsent = keep.get(UNSENT);
+    if (!unsent || this.noting || !this.page.badge) return;
     this.noting = true;
-    const words = say("stop.note", { at });
-    const answer = await rule(this.page.badge.token, acts.note(0, words));
-    if (answer.kind === "accepted" && keep.get(UNSENT) === at) {
+    const { at, key } = JSON.parse(unsent);
+    const note = acts.note(0, say("stop.note", { at }));
+    const answer = await rule(this.page.badge.token, note, { key });
+    if (answer.kind === "accepted" && keep.get(UNSENT) === unsent) {
       keep.set(UNSENT, null);
       this.page.notes.warn(say("stop.on-paper", { at }));
     }

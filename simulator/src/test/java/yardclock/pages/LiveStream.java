@@ -9,70 +9,74 @@ import java.nio.charset.StandardCharsets;
  * one, and a sign of life every second. Guarded by its own monitor.
  */
 final class LiveStream {
-    private static final long ALIVE_EVERY_NANOS = 1_000_000_000;
+    private static final long ALIVE_EVERY_MILLIS = 1000;
+    private static final String ALIVE = ": alive\n\n";
 
-    private String frame;
+    private String frame = "";
     private long version;
+    private long changes;
+    private int cuts;
     private boolean silent;
-    private boolean closed;
 
     synchronized void show(String json) {
-        frame = json;
+        frame = "event: frame\ndata: " + json + "\n\n";
         version++;
-        notifyAll();
+        changed();
     }
 
     synchronized void fallSilent(boolean isSilent) {
         silent = isSilent;
+        changed();
+    }
+
+    /** Ends every connection there is now. */
+    synchronized void cut() {
+        cuts++;
+        changed();
+    }
+
+    private void changed() {
+        changes++;
         notifyAll();
     }
 
-    synchronized void close() {
-        closed = true;
-        notifyAll();
-    }
-
-    /** Pours until the page leaves or the stream is closed. */
+    /** Pours until the page leaves or the connection is cut. */
     void pour(OutputStream to) throws IOException, InterruptedException {
-        long sent = 0;
-        while (true) {
-            String next;
-            synchronized (this) {
-                if (closed) {
-                    return;
-                }
-                next = sent < version && !silent ? frame : null;
-                sent = silent ? sent : version;
-                if (next == null) {
-                    next = waitForMore();
-                }
-            }
-            if (next != null) {
-                to.write(
-                        next.startsWith(":")
-                                ? next.getBytes(StandardCharsets.UTF_8)
-                                : message(next));
-                to.flush();
-            }
+        Pouring pouring = new Pouring();
+        for (String piece = pouring.next(); piece != null; piece = pouring.next()) {
+            to.write(piece.getBytes(StandardCharsets.UTF_8));
+            to.flush();
         }
     }
 
-    /** A sign of life after a quiet second, or null when something else is to be looked at. */
-    private String waitForMore() throws InterruptedException {
-        long before = version;
-        boolean wasSilent = silent;
-        long until = System.nanoTime() + ALIVE_EVERY_NANOS;
-        while (!closed && version == before && silent == wasSilent) {
-            long millis = (until - System.nanoTime()) / 1_000_000;
-            if (millis <= 0) {
-                return silent ? null : ": alive\n\n";
-            }
-            wait(millis);
-        }
-        return null;
-    }
+    /** How far one connection has come. */
+    private final class Pouring {
+        private final int cutsBefore = cuts;
+        private long sent;
 
-    private static byte[] message(String json) {
-        return ("event: frame\ndata: " + json + "\n\n").getBytes(StandardCharsets.UTF_8);
+        /** The next piece, possibly empty; null when the connection is to end. */
+        String next() throws InterruptedException {
+            synchronized (LiveStream.this) {
+                if (!silent && sent < version) {
+                    sent = version;
+                    return frame;
+                }
+                boolean quiet = waitForChange();
+                return cuts > cutsBefore ? null : quiet && !silent ? ALIVE : "";
+            }
+        }
+
+        private boolean waitForChange() throws InterruptedException {
+            long before = changes;
+            long until = System.currentTimeMillis() + ALIVE_EVERY_MILLIS;
+            while (changes == before) {
+                long left = until - System.currentTimeMillis();
+                if (left <= 0) {
+                    return true;
+                }
+                LiveStream.this.wait(left);
+            }
+            return false;
+        }
     }
 }

@@ -19,6 +19,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * A gateway's outside without its inside: the dashboard's own files, scripted frames as live
@@ -38,6 +39,7 @@ final class PageServer implements AutoCloseable {
     private volatile String answer = "{\"accepted\":true,\"entry\":1}";
     private volatile int status = 200;
     private volatile boolean deaf;
+    private final AtomicInteger cuts = new AtomicInteger();
 
     PageServer() {
         try {
@@ -62,8 +64,8 @@ final class PageServer implements AutoCloseable {
     }
 
     /** What the stream of this name shows from now on. */
-    void show(String stream, Object frame) {
-        stream(stream).show(json(frame));
+    void show(String stream, String frame) {
+        stream(stream).show(frame);
     }
 
     /** Every stream falls silent without closing, as a link does that dies on the way. */
@@ -71,9 +73,19 @@ final class PageServer implements AutoCloseable {
         streams.values().forEach(stream -> stream.fallSilent(silent));
     }
 
+    /** Every open stream ends; pages may open it again. */
+    void dropLinks() {
+        streams.values().forEach(LiveStream::cut);
+    }
+
     /** Acts get no answer from now on; they are still read. */
     void fallDeaf(boolean isDeaf) {
         deaf = isDeaf;
+    }
+
+    /** The next so many acts are read, and their connections end without an answer. */
+    void cutAnswers(int count) {
+        cuts.set(count);
     }
 
     void answerWith(int code, String body) {
@@ -102,14 +114,16 @@ final class PageServer implements AutoCloseable {
     }
 
     private void ruling(HttpExchange exchange) throws IOException {
-        rulings.add(Json.mapper().readTree(exchange.getRequestBody()));
-        if (!deaf) {
+        rulings.add(Json.mapper().readTree(exchange.getRequestBody().readAllBytes()));
+        if (cuts.getAndUpdate(left -> Math.max(0, left - 1)) > 0) {
+            exchange.close();
+        } else if (!deaf) {
             reply(exchange, status, answer);
         }
     }
 
     private void enrol(HttpExchange exchange) throws IOException {
-        JsonNode asked = Json.mapper().readTree(exchange.getRequestBody());
+        JsonNode asked = Json.mapper().readTree(exchange.getRequestBody().readAllBytes());
         if ("PR0CT0R1".equals(asked.path("code").asText())) {
             reply(exchange, 200, "{\"token\":\"t\",\"device\":\"d-1\",\"role\":\"proctor\"}");
         } else {
@@ -141,17 +155,9 @@ final class PageServer implements AutoCloseable {
         }
     }
 
-    private static String json(Object frame) {
-        try {
-            return Json.mapper().writeValueAsString(frame);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
     @Override
     public void close() {
-        streams.values().forEach(LiveStream::close);
+        streams.values().forEach(LiveStream::cut);
         server.stop(0);
         threads.shutdownNow();
     }

@@ -26,9 +26,7 @@ class PicturesTest {
                             chromium.open(
                                     server.address(scene.path()),
                                     scene.role(),
-                                    glass,
-                                    language,
-                                    look);
+                                    new Chromium.Way(glass, language, look, false));
                     scene.settle(page);
                     page.screenshot(
                             new Page.ScreenshotOptions()

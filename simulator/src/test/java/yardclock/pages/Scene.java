@@ -1,87 +1,89 @@
 package yardclock.pages;
 
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.WaitForSelectorState;
-
-import yardclock.core.board.Head;
-
 import java.util.List;
 
 /**
  * One state of one page, staged by a scripted frame.
  *
  * @param role whose badge the tablet carries, or empty
- * @param frame null for a page without a stream
- * @param press a button to press before it is looked at, or empty
+ * @param frame a scripted frame's name and head, as {@code post-held on running}; or empty
+ * @param press a button to press before the page is looked at, or empty
  */
-record Scene(String name, String path, String role, String stream, Object frame, String press) {
+record Scene(String name, String path, String role, String frame, String press) {
     static List<Scene> all() {
-        Head stopped = Frames.head(Head.CourseStatus.STOPPED, "", List.of("The disk is full."));
-        Head held = Frames.head(Head.CourseStatus.HELD, "weather", List.of());
         return List.of(
-                new Scene("front", "/#/code=PR0CT0R1", "", "", null, ""),
-                new Scene("front-held", "/", "coordinator", "", null, ""),
-                post("post-free", Frames.post(null), ""),
-                post("post-start", Frames.post(PostFrames.beforeStart()), ""),
-                post("post-under-way", Frames.post(PostFrames.underWay(0)), ""),
-                post("post-walking", Frames.post(PostFrames.walking()), ""),
-                post("post-call", Frames.post(PostFrames.underWay(1)), "[data-act=call]"),
-                post("post-held", Frames.post(PostFrames.held()), ""),
-                post("post-splits", Frames.post(PostFrames.finished()), ""),
-                post(
-                        "post-rule",
-                        Frames.post(PostFrames.finished()),
-                        "[data-act=other-mannequin-drag]"),
-                post("post-done", Frames.post(PostFrames.done(false)), ""),
-                post("post-stopped", Frames.post(stopped, PostFrames.underWay(1)), ""),
-                control("control", Frames.control(Frames.head(), false), "coordinator", ""),
-                control("control-ready", Frames.control(Frames.head(), true), "coordinator", ""),
-                control(
+                new Scene("front", "/#/code=PR0CT0R1", "", "", ""),
+                new Scene("front-held", "/", "coordinator", "", ""),
+                post("post-free", "post-free on running", ""),
+                post("post-start", "post-start on running", ""),
+                post("post-under-way", "post-under-way on running", ""),
+                post("post-walking", "post-walking on running", ""),
+                post("post-call", "post-seen on running", "[data-act=call]"),
+                post("post-held", "post-held on running", ""),
+                post("post-splits", "post-splits on running", ""),
+                post("post-rule", "post-splits on running", "[data-act=other-mannequin-drag]"),
+                post("post-done", "post-done on running", ""),
+                post("post-stopped", "post-seen on stopped", ""),
+                new Scene("control", "/control", "coordinator", "control on running", ""),
+                new Scene(
                         "control-menu",
-                        Frames.control(held, false),
+                        "/control",
                         "coordinator",
-                        "[aria-controls]"),
-                control("control-safety", Frames.control(stopped, false), "safety", ""),
-                control(
+                        "control on held",
+                        "[aria-controls=settings]"),
+                new Scene("control-safety", "/control", "safety", "control on stopped", ""),
+                new Scene(
                         "control-hold",
-                        Frames.control(Frames.head(), true),
+                        "/control",
                         "coordinator",
+                        "control-ready on running",
                         "[data-act=hold-course]"),
-                new Scene("crew", "/crew", "crew", "crew", Frames.crew(), ""),
-                new Scene("board", "/board", "", "board", Frames.board(Frames.head(), false), ""),
-                new Scene("board-held", "/board", "", "board", Frames.board(held, true), ""),
-                new Scene("bench", "/bench", "technician", "bench", Frames.bench(), ""),
+                new Scene("crew", "/crew", "crew", "crew on running", ""),
+                new Scene("board", "/board", "", "board on running", ""),
+                new Scene("board-held", "/board", "", "board-times on held", ""),
+                new Scene("bench", "/bench", "technician", "bench on running", ""),
                 new Scene(
                         "leaderboard",
                         "/leaderboard",
                         "coordinator",
-                        "leaderboard",
-                        Frames.leaderboard(),
+                        "leaderboard on running",
                         ""));
     }
 
-    private static Scene post(String name, Object frame, String press) {
-        return new Scene(name, "/post", "proctor", "post", frame, press);
+    static Scene named(String name) {
+        return all().stream()
+                .filter(scene -> scene.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(name));
     }
 
-    private static Scene control(String name, Object frame, String role, String press) {
-        return new Scene(name, "/control", role, "control", frame, press);
+    private static Scene post(String name, String frame, String press) {
+        return new Scene(name, "/post", "proctor", frame, press);
+    }
+
+    boolean isLive() {
+        return !frame.isEmpty();
     }
 
     void stage(PageServer server) {
-        if (frame != null) {
-            server.show(stream, frame);
+        if (isLive()) {
+            String[] parts = frame.split(" on ", -1);
+            server.show(path.substring(1), ScriptedFrames.of(parts[0], parts[1]));
         }
     }
 
     /** Waits until the page shows its frame, and presses what is to be pressed. */
     void settle(Page page) {
-        page.waitForSelector(frame == null ? "form" : "html[data-link=live] main > *");
+        page.waitForSelector(isLive() ? "html[data-link=live] main > *" : "form");
         if (!press.isEmpty()) {
             page.click(press);
-            page.waitForSelector(
-                    ".ask, .menu",
-                    new Page.WaitForSelectorOptions().setState(WaitForSelectorState.VISIBLE));
+            page.waitForSelector(".ask, .menu");
         }
+    }
+
+    @Override
+    public String toString() {
+        return name;
     }
 }

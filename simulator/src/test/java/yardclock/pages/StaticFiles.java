@@ -21,16 +21,21 @@ final class StaticFiles {
     record Found(int status, String type, byte[] bytes) {}
 
     Found find(String path) {
-        String place =
-                SHELLS.contains(path)
-                        ? "dashboard/index.html"
-                        : path.startsWith("/ui/")
-                                ? "dashboard/" + path.substring("/ui/".length())
-                                : "META-INF/resources" + path;
+        String place = placeOf(path);
         byte[] bytes = read(place);
         return bytes == null
                 ? new Found(404, "text/plain", new byte[0])
                 : new Found(200, type(place), bytes);
+    }
+
+    private static String placeOf(String path) {
+        if (SHELLS.contains(path)) {
+            return "dashboard/index.html";
+        }
+        if (path.startsWith("/ui/")) {
+            return "dashboard/" + path.substring("/ui/".length());
+        }
+        return path.startsWith("/modules/") ? "pages" + path : "META-INF/resources" + path;
     }
 
     /** The import map is the one inline script; the page policy names it by its hash. */
