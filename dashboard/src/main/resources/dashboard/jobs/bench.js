@@ -1,6 +1,7 @@
 // The timing technician's page: what each sensor does, live, and how each field unit is.
 import { html, nothing } from "lit";
 import { Page } from "../parts/page.js";
+import { warnings } from "../parts/sentences.js";
 import { say } from "../lib/say.js";
 import { gather } from "./trace-state.js";
 import { strip } from "./bench-strip.js";
@@ -50,8 +51,7 @@ class Bench extends Page {
       <h2 id="alarms">${say("bench.alarms")}</h2>
       ${alarms.length === 0
         ? html`<p><span aria-hidden="true">✓ </span>${say("bench.no-alarms")}</p>`
-        : html`<div role="status"><ul class="alarms" lang="en">${alarms.map((alarm) => html`<li>
-            <span aria-hidden="true">! </span>${alarm}</li>`)}</ul></div>`}
+        : html`<div role="status">${warnings(alarms)}</div>`}
     </section>`;
   }
 }

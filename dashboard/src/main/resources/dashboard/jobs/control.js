@@ -3,6 +3,7 @@
 import { html, nothing } from "lit";
 import { Page } from "../parts/page.js";
 import { courseMap } from "../parts/course-map.js";
+import { warnings } from "../parts/sentences.js";
 import { patch } from "../parts/stations.js";
 import { say } from "../lib/say.js";
 import { acts, reasonsFor } from "../lib/acts.js";
@@ -80,9 +81,7 @@ class Control extends Page {
     if (alarms.length === 0) return nothing;
     return html`<section aria-labelledby="alarms">
       <h2 id="alarms" class="aside">${say("control.alarms")}</h2>
-      <ul class="alarms" lang="en">${alarms.map((alarm) => html`<li>
-        <span aria-hidden="true">! </span>${alarm}
-      </li>`)}</ul>
+      ${warnings(alarms)}
     </section>`;
   }
 

@@ -5,6 +5,9 @@ import { newKey } from "./key.js";
 const PATIENCE_MS = 4000;
 const AGAIN_MS = 400;
 
+/** Refusals of a moment: the same act under the same key is worth another try. */
+const MOMENTARY = ["busy", "no-answer"];
+
 /**
  * Sends one act until it is answered or patience ends. Each try carries the same key, so that an
  * act whose answer was lost is never done twice.
@@ -18,13 +21,12 @@ export async function rule(
 ) {
   const body = { key, deviceMicros: Math.round(performance.now() * 1000), basis, act };
   const until = performance.now() + patienceMs;
-  for (let left = tries; left > 0; left--) {
+  for (let left = tries; ; left--) {
     const answer = await post("/api/rulings", body, token, until - performance.now());
-    if (answer.kind !== "unsent") return answer;
-    if (performance.now() + AGAIN_MS >= until) break;
+    const settled = answer.kind !== "unsent" && !MOMENTARY.includes(answer.code);
+    if (settled || left <= 1 || performance.now() + AGAIN_MS >= until) return answer;
     await new Promise((resolve) => setTimeout(resolve, AGAIN_MS));
   }
-  return { kind: "unsent" };
 }
 
 export function enrol(code, person) {

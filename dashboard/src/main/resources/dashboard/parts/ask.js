@@ -23,6 +23,7 @@ export class Ask {
     this.answer = { choice: question.chosen ?? null, words: "" };
     this.wrong = null;
     this.before = document.activeElement;
+    this.beforeAct = this.before?.dataset.act;
     const answered = new Promise((resolve) => (this.resolve = resolve));
     this.redraw();
     await this.page.updateComplete;
@@ -36,7 +37,13 @@ export class Ask {
     this.redraw();
     this.resolve(answer);
     await this.page.updateComplete;
-    if (!this.question && this.before?.isConnected) this.before.focus();
+    if (!this.question) this.#giveFocusBack();
+  }
+
+  /** The button may have been drawn anew meanwhile; it is known by its act. */
+  #giveFocusBack() {
+    if (this.before?.isConnected) this.before.focus();
+    else if (this.beforeAct) this.page.querySelector(`[data-act="${this.beforeAct}"]`)?.focus();
   }
 
   #yes() {

@@ -3,6 +3,7 @@
 import { html, nothing } from "lit";
 import { say, text } from "../lib/say.js";
 import { waited } from "../lib/times.js";
+import { warning } from "./sentences.js";
 import { placesOf } from "../jobs/control-state.js";
 import { patch, stationState } from "./stations.js";
 
@@ -29,7 +30,7 @@ function stop(station, index, place = { at: [], to: [] }, now) {
     <span class="stop-state">${stationState(station)}${station.state === "ready"
       ? nothing
       : html` ${waited(station.sinceMicros, now)}`}</span>
-    ${station.trouble ? html`<span class="stop-trouble" lang="en">! ${station.trouble}</span>` : nothing}
+    ${station.trouble ? html`<span class="stop-trouble">${warning(station.trouble)}</span>` : nothing}
     <span class="stop-here">
       ${place.to.map((one) => html`<span aria-hidden="true">→</span>${who(one)}`)}
       ${place.at.map(who)}

@@ -4,6 +4,7 @@ import { html, nothing } from "lit";
 import { say } from "../lib/say.js";
 import { language, look, chooseLanguage, chooseLook } from "../lib/look.js";
 import * as sound from "../lib/sound.js";
+import { warning } from "./sentences.js";
 import { reasonWords } from "./reasons.js";
 
 export class Menu {
@@ -124,8 +125,8 @@ function banners(page, stale, age) {
       <span aria-hidden="true">${course === "held" ? "‖" : "■"} </span>${say(`course.${course}.banner`)}
       ${reasonWords(head.courseWords)}
     </p>` : nothing}
-    ${(head?.troubles ?? []).map((trouble) => html`<p class="banner trouble" role="alert" lang="en">
-      <span aria-hidden="true">! </span>${trouble}
+    ${(head?.troubles ?? []).map((one) => html`<p class="banner trouble" role="alert">
+      ${warning(one)}
     </p>`)}
   </div>`;
 }

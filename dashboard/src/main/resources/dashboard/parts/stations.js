@@ -1,5 +1,6 @@
 // Stations and numbers as every staff page draws them.
 import { html, nothing } from "lit";
+import { warning } from "./sentences.js";
 import { say, text } from "../lib/say.js";
 import { waited } from "../lib/times.js";
 
@@ -17,7 +18,7 @@ export function stationState(station) {
 }
 
 export function trouble(words) {
-  return words ? html`<p class="trouble" lang="en"><span aria-hidden="true">! </span>${words}</p>` : nothing;
+  return words ? html`<p class="trouble">${warning(words)}</p>` : nothing;
 }
 
 export function stationList(stations, now) {

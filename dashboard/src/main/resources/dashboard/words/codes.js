@@ -21,6 +21,14 @@ export const codes = {
     "This station has no such criterion.",
     "Esta estación no tiene ese criterio.",
   ],
+  "refusal.advice-only": [
+    "This is advice. It is never held against anyone.",
+    "Esto es un consejo. No se tiene en cuenta contra nadie.",
+  ],
+  "refusal.no-such-proctor": [
+    "No proctor's tablet has this id.",
+    "Ninguna tableta de evaluador tiene esta identificación.",
+  ],
   "refusal.unknown-unit": ["The plan has no such field unit.", "El plan no tiene esa unidad."],
   "refusal.not-your-candidate": [
     "Another proctor is with this candidate.",
@@ -100,6 +108,60 @@ export const codes = {
   "refusal.unknown-code": [
     "This code is not known. Ask the coordinator for another.",
     "Este código no se conoce. Pida otro a coordinación.",
+  ],
+
+  "refusal.malformed": ["This request cannot be read.", "Esta petición no se puede leer."],
+  "refusal.unknown-token": [
+    "This device is not enrolled. Ask the coordinator for a code.",
+    "Este equipo no está registrado. Pida un código a coordinación.",
+  ],
+  "refusal.wrong-role": ["This role may not do that.", "Este rol no puede hacer eso."],
+  "refusal.not-public": ["This is not public.", "Esto no es público."],
+  "refusal.wrong-origin": [
+    "This request came from another site's page.",
+    "Esta petición vino de la página de otro sitio.",
+  ],
+  "refusal.not-found": [
+    "There is nothing at this address.",
+    "No hay nada en esta dirección.",
+  ],
+  "refusal.method-not-here": [
+    "This address cannot be used in this way.",
+    "Esta dirección no se puede usar así.",
+  ],
+  "refusal.too-large": ["At most 16 KiB.", "Como máximo 16 KiB."],
+  "refusal.not-json": [
+    "Send JSON, as application/json.",
+    "Envíe JSON, como application/json.",
+  ],
+  "refusal.wrong-host": [
+    "The gateway does not go by this name. Use its number address.",
+    "La central no atiende por este nombre. Use su dirección numérica.",
+  ],
+  "refusal.too-many-tries": [
+    "Too many wrong tries. Wait a minute.",
+    "Demasiados intentos fallidos. Espere un minuto.",
+  ],
+  "refusal.trouble-inside": [
+    "Something went wrong in the gateway. Nothing was decided by it.",
+    "Algo falló en la central. No se decidió nada.",
+  ],
+  "refusal.busy": ["The gateway is busy. Try again.", "La central está ocupada. Repita."],
+  "refusal.no-answer": [
+    "The gateway has not answered in time. Do it again.",
+    "La central no respondió a tiempo. Repita.",
+  ],
+  "refusal.too-many-streams": [
+    "Too many screens are connected. Close one and try again.",
+    "Hay demasiadas pantallas conectadas. Cierre una y repita.",
+  ],
+  "refusal.journal-trouble": [
+    "The journal cannot be written.",
+    "No se puede escribir el diario.",
+  ],
+  "refusal.only-collected": [
+    "The rules have failed: this is kept, but nothing follows. Go on by hand.",
+    "Las reglas fallaron: esto se guarda, pero nada sigue. Continúe a mano.",
   ],
 
   "reason.sensor-failed": ["sensor failed", "falló el sensor"],

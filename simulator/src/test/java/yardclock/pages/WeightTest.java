@@ -20,6 +20,8 @@ import org.junit.jupiter.api.Test;
 class WeightTest {
     private static final int SCRIPT_MAX_BYTES = 100_000;
     private static final Pattern MAPPED = Pattern.compile("\": \"(/webjars/[^\"]+)\"");
+    private static final Pattern PRELOADED =
+            Pattern.compile("rel=\"modulepreload\" href=\"([^\"]+)\"");
 
     @Test
     void all_script_together_is_under_a_hundred_kilobytes_compressed() {
@@ -34,11 +36,16 @@ class WeightTest {
     }
 
     @Test
-    void every_address_of_the_import_map_is_in_the_jars() {
-        assertThat(libraries())
-                .hasSize(5)
-                .allSatisfy(
-                        address -> assertThat(new StaticFiles().find(address).status()).isEqualTo(200));
+    void every_address_of_the_shell_leads_to_a_file() {
+        assertThat(libraries()).hasSize(5);
+        assertThat(addresses(PRELOADED))
+                .hasSizeGreaterThan(20)
+                .allSatisfy(address -> assertThat(status(address)).isEqualTo(200))
+                .containsAll(libraries());
+    }
+
+    private static int status(String address) {
+        return new StaticFiles().find(address).status();
     }
 
     /** The processor four times slower, 20 Mbit/s and 20 ms, as a cheap tablet on a full channel. */
@@ -72,10 +79,14 @@ class WeightTest {
     }
 
     private static Set<String> libraries() {
+        return addresses(MAPPED);
+    }
+
+    private static Set<String> addresses(Pattern pattern) {
         Set<String> addresses = new LinkedHashSet<>();
-        Matcher mapped = MAPPED.matcher(StaticFiles.text("dashboard/index.html"));
-        while (mapped.find()) {
-            addresses.add(mapped.group(1));
+        Matcher found = pattern.matcher(StaticFiles.text("dashboard/index.html"));
+        while (found.find()) {
+            addresses.add(found.group(1));
         }
         return addresses;
     }

@@ -1,0 +1,58 @@
+// Sentences the gateway says in English only, because they stand in the journal or come from its
+// inside. Left out here means shown in English: better than not at all.
+const SENTENCES = {
+  "No sign of life yet today.": "Hoy aún sin señal de vida.",
+  "Up.": "Activa.",
+  "No sign of life for over 6 s. Look at its power and Wi-Fi.":
+    "Sin señal de vida desde hace más de 6 s. Revise su corriente y su Wi-Fi.",
+  "Off line. Times at its station are taken by hand until it is back.":
+    "Sin línea. Los tiempos de su estación se toman a mano hasta que vuelva.",
+  "An impossible climate reading was refused.":
+    "Se rechazó una lectura de clima imposible.",
+  "The same edge number came twice with different content.":
+    "El mismo número de flanco llegó dos veces con contenido distinto.",
+  "Its clock was never compared; its edges are only journalled.":
+    "Su reloj nunca se comparó; sus flancos solo se anotan.",
+  "The start signal was not answered. Look at the horn, or start by word and tap.":
+    "La señal de salida no tuvo respuesta. Revise la bocina, o dé la salida de viva voz y toque.",
+  "The disk is full: nothing new is kept until there is room on it.":
+    "El disco está lleno: no se guarda nada nuevo hasta que haya sitio.",
+  "Restarted after a stop. The coordinator resumes releases.":
+    "Reanudado tras un alto. Coordinación reanuda las salidas.",
+};
+
+const PATTERNS = [
+  [
+    /^The rules failed at entry (\d+)\. .*$/,
+    "Las reglas fallaron en la entrada $1. Todo se guarda, pero esta imagen no avanza. Siga a mano y" +
+      " llame al técnico de cronometraje.",
+  ],
+  [
+    /^The disk fails: nothing new is kept\. Look at it now\. \((.*)\)$/,
+    "El disco falla: no se guarda nada nuevo. Revíselo ahora. ($1)",
+  ],
+  [
+    /^The broker at (\S+) is not there: (.*)$/,
+    "El intermediario en $1 no está: $2",
+  ],
+  [
+    /^The link to the broker at (\S+) ended: (.*)$/,
+    "El enlace con el intermediario en $1 terminó: $2",
+  ],
+  [
+    /^The broker at (\S+) has not been reached yet\.$/,
+    "Aún no se alcanza el intermediario en $1.",
+  ],
+  [
+    /^The pins of this board, field unit (\S+), cannot be used; .*$/,
+    "Los pines de esta placa, unidad de campo $1, no se pueden usar; lo demás sigue.",
+  ],
+];
+
+/** The sentence in Spanish, or null. A place before it, as in "fu-08: …", is kept. */
+export function inSpanish(sentence) {
+  const [, place = "", words] = /^([a-z][a-z0-9-]*: )?(.*)$/s.exec(sentence);
+  if (Object.hasOwn(SENTENCES, words)) return place + SENTENCES[words];
+  const found = PATTERNS.find(([pattern]) => pattern.test(words));
+  return found ? place + words.replace(...found) : null;
+}
