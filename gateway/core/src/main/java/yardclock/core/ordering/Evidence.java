@@ -1,16 +1,20 @@
 package yardclock.core.ordering;
 
+import yardclock.core.course.SensorRef;
 import yardclock.core.passage.TimedEdge;
 
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * The edges of one turn in time order, however they arrived.
  *
  * <p>Bounded: a rattling sensor can't fill the memory. Edges beyond the limit are counted, and stay
- * in the journal.
+ * in the journal. While a turn is nobody's, the oldest give way instead: a beam that flickers in
+ * the wind all morning must not use up the room of the first candidate.
  */
 public final class Evidence {
     /** A turn lasts minutes; a contact that chatters at 100 Hz for half a minute still fits. */
@@ -19,7 +23,7 @@ public final class Evidence {
     private final List<TimedEdge> edges = new ArrayList<>();
     private long overflow;
 
-    /** Whether it was taken in; false when the turn is full. */
+    /** Whether it was taken in; false when it is full. */
     public boolean add(TimedEdge edge) {
         if (edges.size() >= EDGES_MAX) {
             overflow++;
@@ -28,6 +32,23 @@ public final class Evidence {
         int at = Collections.binarySearch(edges, edge);
         edges.add(at < 0 ? -at - 1 : at, edge);
         return true;
+    }
+
+    /** Takes an edge in, and lets the oldest one go when it is full. */
+    public void addForgetting(TimedEdge edge) {
+        if (edges.size() >= EDGES_MAX) {
+            edges.remove(0);
+        }
+        add(edge);
+    }
+
+    /** Lets go what lies before an instant, but for each sensor's last edge: its state then. */
+    public void forgetBefore(long micros) {
+        Map<SensorRef, TimedEdge> last = new TreeMap<>();
+        edges.stream()
+                .takeWhile(e -> e.stamp().micros() < micros)
+                .forEach(e -> last.put(e.sensor(), e));
+        edges.removeIf(e -> e.stamp().micros() < micros && !e.equals(last.get(e.sensor())));
     }
 
     public List<TimedEdge> inOrder() {

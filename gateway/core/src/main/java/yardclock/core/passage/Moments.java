@@ -7,15 +7,16 @@ import yardclock.core.course.Trigger;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 
 /** Walks through edges in time order and finds the moments of one combination. Used once. */
 final class Moments {
     private final Trigger trigger;
     private final List<TimedEdge> edges;
     private final long fromMicros;
-    private final Map<SensorRef, TimedEdge> last = new TreeMap<>();
+
+    /** The latest edge of each contact's sensor; of a sensor that stands twice, at the first. */
+    private final TimedEdge[] last;
+
     private final List<Moment> found = new ArrayList<>();
     private int reached;
     private long firstContactMicros;
@@ -24,21 +25,31 @@ final class Moments {
         this.trigger = trigger;
         this.edges = edges;
         this.fromMicros = fromMicros;
+        this.last = new TimedEdge[trigger.contacts().size()];
     }
 
     List<Moment> find() {
         for (int i = 0; i < edges.size(); i++) {
             TimedEdge edge = edges.get(i);
-            TimedEdge before = last.get(edge.sensor());
+            int place = placeOf(edge.sensor());
+            TimedEdge before = last[place];
             if (before != null && before.state() == edge.state()) {
                 continue;
             }
-            last.put(edge.sensor(), edge);
+            last[place] = edge;
             if (edge.stamp().micros() >= fromMicros && completes(edge)) {
                 found.add(new Moment(edge, i, otherStateMicros(edge, before)));
             }
         }
         return found;
+    }
+
+    private int placeOf(SensorRef sensor) {
+        int place = 0;
+        while (!trigger.contacts().get(place).sensor().equals(sensor)) {
+            place++;
+        }
+        return place;
     }
 
     private static long otherStateMicros(TimedEdge edge, TimedEdge before) {
@@ -55,7 +66,12 @@ final class Moments {
     }
 
     private boolean anyOf(TimedEdge edge) {
-        return trigger.contacts().stream().anyMatch(contact -> matches(contact, edge));
+        for (Contact contact : trigger.contacts()) {
+            if (matches(contact, edge)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean allOf(TimedEdge edge) {
@@ -93,7 +109,7 @@ final class Moments {
     }
 
     private boolean isReached(Contact contact) {
-        TimedEdge latest = last.get(contact.sensor());
+        TimedEdge latest = last[placeOf(contact.sensor())];
         return latest != null && latest.state() == contact.state();
     }
 

@@ -113,10 +113,16 @@ public final class TriggerJudge {
     private boolean isBridged(int index, List<TimedEdge> concerned) {
         TimedEdge leaving = concerned.get(index);
         long until = leaving.stamp().micros() + trigger.guards().mergeGapMicros();
-        return concerned.stream()
-                .skip(index + 1L)
-                .takeWhile(e -> e.stamp().micros() < until)
-                .anyMatch(e -> e.sensor().equals(leaving.sensor()) && e.state() != leaving.state());
+        for (int i = index + 1; i < concerned.size(); i++) {
+            TimedEdge later = concerned.get(i);
+            if (later.stamp().micros() >= until) {
+                return false;
+            }
+            if (later.sensor().equals(leaving.sensor()) && later.state() != leaving.state()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Contact contactOf(TimedEdge edge) {

@@ -219,7 +219,10 @@ final class Admission {
         boolean isPossible =
                 act.splitMicros() >= SHORTEST_HAND_MICROS
                         && act.splitMicros() <= LONGEST_HAND_MICROS;
-        refuseIf(!isPossible, Refusal.TIME_NOT_PLAUSIBLE);
+        boolean isAhead =
+                turn.start() != null
+                        && turn.start().stamp().lowerMicros() + act.splitMicros() > nowMicros;
+        refuseIf(!isPossible || isAhead, Refusal.TIME_NOT_PLAUSIBLE);
     }
 
     private void hold(Act.HoldCandidate act) {

@@ -5,6 +5,8 @@ import yardclock.core.course.RosterLine;
 import yardclock.core.course.SensorRef;
 import yardclock.core.course.Station;
 import yardclock.core.fact.Canonical;
+import yardclock.core.fact.Fact;
+import yardclock.core.fact.FactKind;
 import yardclock.core.fact.Gathering;
 import yardclock.core.passage.TimedEdge;
 
@@ -69,10 +71,23 @@ public final class CourseRun {
     public void edge(TimedEdge edge, long nowMicros, Gathering out) {
         for (StationRun run : stationsOfSensor.getOrDefault(edge.sensor(), List.of())) {
             run.turnOf(edge)
-                    .filter(turn -> turn.evidence.add(edge))
+                    .filter(turn -> take(turn, edge, out))
                     .ifPresentOrElse(
                             turn -> judge.judge(run, turn, nowMicros, out), () -> run.strays++);
         }
+    }
+
+    private static boolean take(Turn turn, TimedEdge edge, Gathering out) {
+        if (turn.number == 0) {
+            turn.evidence.addForgetting(edge);
+            return true;
+        }
+        boolean taken = turn.evidence.add(edge);
+        if (!taken && turn.evidence.overflow() == 1) {
+            String words = "A sensor rattles without end. Its edges are only journalled; use taps.";
+            out.conclude(Fact.of(FactKind.ALARM, turn.number, turn.station.id(), words));
+        }
+        return taken;
     }
 
     /** Concludes what only waited for time to pass. */
@@ -101,6 +116,16 @@ public final class CourseRun {
             next = Math.min(next, judge.signalDeadlineMicros(attempt));
         }
         return next;
+    }
+
+    void endHold(Attempt attempt, long atMicros, Gathering out) {
+        int last = attempt.holds.size() - 1;
+        Hold ended = attempt.holds.get(last).ended(atMicros);
+        attempt.holds.set(last, ended);
+        attempt.revision++;
+        long micros = ended.outMicros() - ended.inMicros();
+        out.conclude(
+                new Fact(FactKind.HOLD_OUT, attempt.number, "", "", null, micros, ended.reason()));
     }
 
     /** Tells the official time of one who is through, now and whenever it changed. */

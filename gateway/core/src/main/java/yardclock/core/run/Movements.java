@@ -127,7 +127,9 @@ public final class Movements {
                         && course.plan.indexOf(turn.station.id()) == attempt.stationIndex;
         if (isHere) {
             leaveStation(attempt, course.stations.get(turn.station.id()));
-            course.judge().advance(attempt, nowMicros, nowMicros, out);
+            Mark left = turn.finish() == null ? turn.finishTap() : turn.finish();
+            long leftMicros = left == null ? nowMicros : left.stamp().lowerMicros();
+            course.judge().advance(attempt, leftMicros, nowMicros, out);
         }
     }
 
@@ -150,13 +152,7 @@ public final class Movements {
     }
 
     public void resume(Attempt attempt, long atMicros) {
-        int last = attempt.holds.size() - 1;
-        Hold ended = attempt.holds.get(last).ended(atMicros);
-        attempt.holds.set(last, ended);
-        attempt.revision++;
-        long credit = ended.outMicros() - ended.inMicros();
-        out.conclude(
-                new Fact(FactKind.HOLD_OUT, attempt.number, "", "", null, credit, ended.reason()));
+        course.endHold(attempt, atMicros, out);
     }
 
     public void holdCourse(String words) {

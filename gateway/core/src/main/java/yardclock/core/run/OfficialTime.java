@@ -26,7 +26,7 @@ public record OfficialTime(
         long creditError = 0;
         for (Hold hold : attempt.holds()) {
             credit += creditWithin(hold, start, finish);
-            creditError += HandMarks.PAIR_MICROS;
+            creditError += touches(hold, start, finish) ? HandMarks.PAIR_MICROS : 0;
         }
         long micros = finish.stamp().micros() - start.stamp().micros() - credit;
         long lower = finish.stamp().lowerMicros() - start.stamp().upperMicros() - credit;
@@ -52,6 +52,12 @@ public record OfficialTime(
         long in = Math.max(hold.inMicros(), start.stamp().micros());
         long out = Math.min(hold.outMicros(), finish.stamp().micros());
         return Math.max(0, out - in);
+    }
+
+    /** Whether the hold can have lain within the run, its presses being what they are. */
+    private static boolean touches(Hold hold, Mark start, Mark finish) {
+        return hold.outMicros() + HandMarks.PAIR_MICROS > start.stamp().lowerMicros()
+                && hold.inMicros() - HandMarks.PAIR_MICROS < finish.stamp().upperMicros();
     }
 
     Fact fact() {

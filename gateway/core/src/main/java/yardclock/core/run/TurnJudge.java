@@ -106,6 +106,7 @@ final class TurnJudge {
     /** Gives the station's turn to a candidate whose start was seen, or tapped. */
     private void begin(StationRun run, Attempt attempt, Mark start, long nowMicros, Gathering out) {
         Turn turn = run.current();
+        turn.evidence.forgetBefore(Math.min(turn.startFromMicros, start.stamp().lowerMicros()));
         turn.number = attempt.number;
         turn.start = start;
         attempt.turns.add(turn);
@@ -219,6 +220,9 @@ final class TurnJudge {
         attempt.stationIndex++;
         if (attempt.stationIndex == course.plan.stations().size()) {
             attempt.phase = Attempt.Phase.FINISHED;
+            if (attempt.isHeld()) {
+                course.endHold(attempt, endMicros(attempt, nowMicros), out);
+            }
             course.tellOfficialTime(attempt, out);
             return;
         }
@@ -227,6 +231,12 @@ final class TurnJudge {
         if (next.current().number == 0) {
             judge(next, next.current(), nowMicros, out);
         }
+    }
+
+    /** A hold that nobody ended ends with the run: there is nothing left to hold. */
+    private static long endMicros(Attempt attempt, long nowMicros) {
+        Mark finish = attempt.turns.get(attempt.turns.size() - 1).finish();
+        return finish == null ? nowMicros : finish.stamp().micros();
     }
 
     private void proposeSplit(Turn turn, Gathering out) {
