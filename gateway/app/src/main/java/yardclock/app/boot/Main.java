@@ -4,8 +4,11 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ParseResult;
 
+import yardclock.app.pins.PinMap;
+
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.function.Function;
 
 /**
  * The gateway's command line. Exit codes: 0 done, 1 refused with a clear sentence, 2 wrong usage.
@@ -39,14 +42,15 @@ public final class Main {
     /** The command line without a process around it, for tests. */
     static CommandLine commandLine() {
         return new CommandLine(new Main())
-                .registerConverter(HostPort.class, Main::address)
+                .registerConverter(HostPort.class, text -> read(HostPort::parse, text))
+                .registerConverter(PinMap.class, text -> read(PinMap::parse, text))
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler(Main::refuse);
     }
 
-    private static HostPort address(String text) {
+    private static <T> T read(Function<String, T> parse, String text) {
         try {
-            return HostPort.parse(text);
+            return parse.apply(text);
         } catch (IllegalArgumentException e) {
             throw new CommandLine.TypeConversionException(e.getMessage());
         }

@@ -6,6 +6,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
+import yardclock.app.pins.PinMap;
+
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 
@@ -14,7 +16,7 @@ import java.util.concurrent.Callable;
         name = "serve",
         description = {
             "Runs the gateway of one exam day: pages for the staff, a broker for the field units,"
-                + " and the journal.",
+                    + " and the journal.",
             "Stop it with Ctrl-C or SIGTERM. Started again with the same --data it goes on where it"
                     + " was."
         },
@@ -71,6 +73,14 @@ final class ServeCommand implements Callable<Integer> {
                     "allow pages over the network, unencrypted: only on a network of your own")
     private boolean insecureLan;
 
+    @Option(
+            names = "--pins",
+            paramLabel = "UNIT:SENSOR=LINE",
+            description =
+                    "sensors wired to this board itself, as fu-12:1=17,2=27 (GPIO lines); the plan"
+                            + " must know the unit")
+    private PinMap pins;
+
     @Option(names = "--speed", paramLabel = "N", defaultValue = "1", hidden = true)
     private int speed;
 
@@ -81,6 +91,8 @@ final class ServeCommand implements Callable<Integer> {
                     spec.commandLine(), "--speed takes a whole number from 1 to " + SPEED_MAX);
         }
         return new Serving(spec.commandLine().getOut())
-                .run(new ServeSettings(data, http, mqtt, broker, insecureLan, plan, roster, speed));
+                .run(
+                        new ServeSettings(
+                                data, http, mqtt, broker, insecureLan, plan, roster, speed, pins));
     }
 }

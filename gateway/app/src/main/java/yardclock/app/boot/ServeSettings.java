@@ -1,5 +1,7 @@
 package yardclock.app.boot;
 
+import yardclock.app.pins.PinMap;
+
 import java.nio.file.Path;
 
 /**
@@ -13,6 +15,7 @@ import java.nio.file.Path;
  * @param plan the exam plan's file, or null for the bundled one or the one already frozen
  * @param roster the roster's file, or null likewise
  * @param speed exam time per real time; 1 on a real day
+ * @param pins sensors wired to this very board, or null for none
  */
 public record ServeSettings(
         Path data,
@@ -22,7 +25,8 @@ public record ServeSettings(
         boolean insecureLan,
         Path plan,
         Path roster,
-        int speed) {
+        int speed,
+        PinMap pins) {
     /** The word that stands for the broker inside the gateway's own process. */
     public static final String EMBEDDED = "embedded";
 

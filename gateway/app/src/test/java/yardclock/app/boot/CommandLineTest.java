@@ -42,6 +42,7 @@ class CommandLineTest {
                 "serve --http 127.0.0.1:99999",
                 "serve --http ::1:8470",
                 "serve --mqtt 127.0.0.1:",
+                "serve --pins fu-01:9=17",
                 "serve --speed 0",
                 "serve --speed 61",
                 "serve --speed fast",

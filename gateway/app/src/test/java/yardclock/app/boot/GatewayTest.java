@@ -10,6 +10,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 import yardclock.app.journal.JournalFile;
 import yardclock.app.journal.JournalReader;
+import yardclock.app.pins.PinMap;
 import yardclock.core.engine.Engine;
 import yardclock.core.engine.Entry;
 import yardclock.core.engine.Input;
@@ -159,14 +160,41 @@ class GatewayTest {
     void leavesNothingRunningWhenAPortIsTaken() throws Exception {
         try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             HostPort http = new HostPort("127.0.0.1", taken.getLocalPort());
-            ServeSettings settings =
-                    new ServeSettings(
-                            directory.resolve("day"), http, mqtt, "embedded", false, null, null, 1);
+            ServeSettings settings = settings(http, null, null, 1, null);
             assertThatThrownBy(() -> Gateway.start(settings, deaths::add))
                     .isInstanceOf(RefusedException.class)
                     .hasMessageContaining("Pages can't be served at " + http);
         }
         start().close();
+    }
+
+    @Test
+    void runsOnWhereThereAreNoPinsAndSaysSo() throws Exception {
+        try (Gateway gateway = Gateway.start(withPins("fu-01:3=17"), deaths::add)) {
+            await().until(
+                            () ->
+                                    entries().stream()
+                                            .map(Entry::input)
+                                            .anyMatch(GatewayTest::isHealthWithoutPins));
+            Tablet bench = new Tablet(gateway.httpPort());
+            bench.enrol(directory, "technician");
+            assertThat(bench.firstFrame("bench").path("head").path("troubles").toString())
+                    .contains("The pins of this board");
+        }
+    }
+
+    private static boolean isHealthWithoutPins(Input input) {
+        return input instanceof Input.Health health && health.firmware().contains("not available");
+    }
+
+    @Test
+    void refusesPinsThatThePlanDoesNotKnow() {
+        assertThatThrownBy(() -> Gateway.start(withPins("fu-77:1=17"), deaths::add))
+                .isInstanceOf(RefusedException.class)
+                .hasMessageContaining("no field unit fu-77");
+        assertThatThrownBy(() -> Gateway.start(withPins("fu-01:8=17"), deaths::add))
+                .isInstanceOf(RefusedException.class)
+                .hasMessageContaining("fu-01/8");
     }
 
     private Gateway start() throws RefusedException {
@@ -175,8 +203,17 @@ class GatewayTest {
 
     private ServeSettings settings(Path plan, Path roster, int speed) {
         HostPort http = new HostPort("127.0.0.1", 0);
-        return new ServeSettings(
-                directory.resolve("day"), http, mqtt, "embedded", false, plan, roster, speed);
+        return settings(http, plan, roster, speed, null);
+    }
+
+    private ServeSettings withPins(String pins) {
+        HostPort http = new HostPort("127.0.0.1", 0);
+        return settings(http, null, null, 1, PinMap.parse(pins));
+    }
+
+    private ServeSettings settings(HostPort http, Path plan, Path roster, int speed, PinMap pins) {
+        Path data = directory.resolve("day");
+        return new ServeSettings(data, http, mqtt, "embedded", false, plan, roster, speed, pins);
     }
 
     private Path journal() {
