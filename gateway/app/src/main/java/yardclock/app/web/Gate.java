@@ -47,38 +47,38 @@ final class Gate {
     }
 
     void check(Context request) {
-        Set<RouteRole> permits = request.routeRoles();
+        boolean open = isOpenWithoutToken(request);
         String token = token(request);
         if (token.isEmpty()) {
-            if (!isOpenWithoutToken(permits, request)) {
-                refusals.refuse(request, withoutToken(permits));
+            if (!open) {
+                refusals.refuse(request, withoutToken(request.routeRoles()));
             }
             return;
         }
         Optional<Answer<Optional<Holder>>> answer =
                 Waiting.forAnswer(holders.apply(token), WebLimits.HOLDER_SECONDS);
+        answer.filter(found -> !found.isRefused())
+                .flatMap(Answer::value)
+                .ifPresent(holder -> request.attribute(HOLDER, holder));
+        if (!open) {
+            admit(request, answer);
+        }
+    }
+
+    private void admit(Context request, Optional<Answer<Optional<Holder>>> answer) {
         if (answer.isEmpty()) {
             refusals.refuse(request, WebRefusal.BUSY);
         } else if (answer.get().isRefused()) {
             refusals.refuse(request, answer.get());
-        } else {
-            admit(request, permits, answer.get().value());
-        }
-    }
-
-    private void admit(Context request, Set<RouteRole> permits, Optional<Holder> found) {
-        found.ifPresent(holder -> request.attribute(HOLDER, holder));
-        if (isOpenWithoutToken(permits, request)) {
-            return;
-        }
-        if (found.isEmpty()) {
+        } else if (answer.get().value().isEmpty()) {
             refusals.refuse(request, WebRefusal.UNKNOWN_TOKEN);
-        } else if (!permits.contains(Permit.of(found.get().role()))) {
+        } else if (!request.routeRoles().contains(Permit.of(theHolder(request).role()))) {
             refusals.refuse(request, WebRefusal.WRONG_ROLE);
         }
     }
 
-    private boolean isOpenWithoutToken(Set<RouteRole> permits, Context request) {
+    private boolean isOpenWithoutToken(Context request) {
+        Set<RouteRole> permits = request.routeRoles();
         return permits.contains(Permit.PUBLIC)
                 || permits.contains(Permit.LOOPBACK) && isLoopback(request)
                 || permits.contains(Permit.PUBLIC_BY_PLAN) && leaderboardPublic.getAsBoolean();
