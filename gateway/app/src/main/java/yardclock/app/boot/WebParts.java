@@ -3,6 +3,7 @@ package yardclock.app.boot;
 import yardclock.app.access.Doorkeeper;
 import yardclock.app.access.Rolls;
 import yardclock.app.clock.GatewayClock;
+import yardclock.app.lane.Answer;
 import yardclock.app.lane.Feed;
 import yardclock.app.lane.Lane;
 import yardclock.app.lane.Troubles;
@@ -13,16 +14,19 @@ import yardclock.app.stations.StationLink;
 import yardclock.app.web.Documents;
 import yardclock.app.web.Doors;
 import yardclock.app.web.GatewayState;
+import yardclock.app.web.OwnCandidate;
 import yardclock.app.web.WebPorts;
 import yardclock.core.engine.Engine;
 import yardclock.core.engine.Engine.View;
 import yardclock.core.ruling.Devices.Holder;
+import yardclock.core.ruling.Refusal;
 import yardclock.core.ruling.Role;
 
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionStage;
+import java.util.function.Supplier;
 
 /** Joins access, records, metrics and the lane to what the HTTP side asks for. */
 record WebParts(
@@ -74,16 +78,30 @@ record WebParts(
                 () -> Optional.of(day.plan()),
                 office::resultsJson,
                 office::resultsCsv,
-                (number, holder) -> office.telling(number));
+                (number, holder) -> telling(office, number, holder));
+    }
+
+    private CompletionStage<Answer<Supplier<String>>> telling(
+            RecordsOffice office, int number, Holder holder) {
+        return lane.ask(engine -> OwnCandidate.maySee(engine, now(), holder, number))
+                .thenCompose(
+                        may ->
+                                may
+                                        ? office.telling(number)
+                                        : CompletableFuture.completedFuture(
+                                                Answer.refused(Refusal.NOT_YOUR_CANDIDATE)));
+    }
+
+    private View now() {
+        return new View(clock.now().micros(), troubles.words());
     }
 
     private Optional<DaySheet> sheet(Engine engine) {
-        View now = new View(clock.now().micros(), troubles.words());
         return Optional.of(
                 new DaySheet(
                         day.plan(),
                         engine.results(),
-                        engine.board(now).head().heat(),
+                        engine.board(now()).head().heat(),
                         clock.wall().epochMicros()));
     }
 

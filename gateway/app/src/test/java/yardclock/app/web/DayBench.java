@@ -6,6 +6,7 @@ import yardclock.app.access.Doorkeeper;
 import yardclock.app.access.FirstCodes;
 import yardclock.app.access.Rolls;
 import yardclock.app.json.Json;
+import yardclock.app.lane.Answer;
 import yardclock.app.lane.Troubles;
 import yardclock.app.metrics.Meters;
 import yardclock.app.records.DaySheet;
@@ -16,6 +17,7 @@ import yardclock.core.engine.Engine;
 import yardclock.core.engine.Engine.View;
 import yardclock.core.engine.Input;
 import yardclock.core.ruling.Devices.Holder;
+import yardclock.core.ruling.Refusal;
 import yardclock.core.ruling.Role;
 
 import java.net.URI;
@@ -32,7 +34,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionStage;
+import java.util.function.Supplier;
 
 /**
  * An exam day over HTTP on the real rules: everyone enrols with a first code, and the test moves
@@ -81,7 +85,9 @@ final class DayBench implements AutoCloseable {
                         () -> Optional.of(plan),
                         office::resultsJson,
                         office::resultsCsv,
-                        (number, holder) -> office.telling(number)),
+                        (number, holder) ->
+                                lane.ask(e -> OwnCandidate.maySee(e, now(), holder, number))
+                                        .thenCompose(may -> telling(office, may, number))),
                 known -> lane.ask(engine -> state(known, engine)),
                 meters::scrape,
                 meters::rejected);
@@ -101,13 +107,23 @@ final class DayBench implements AutoCloseable {
         };
     }
 
+    private static CompletionStage<Answer<Supplier<String>>> telling(
+            RecordsOffice office, boolean may, int number) {
+        return may
+                ? office.telling(number)
+                : CompletableFuture.completedFuture(Answer.refused(Refusal.NOT_YOUR_CANDIDATE));
+    }
+
+    private View now() {
+        return new View(lane.micros.get(), List.of());
+    }
+
     private Optional<DaySheet> sheet(Engine engine) {
-        View now = new View(lane.micros.get(), List.of());
         return Optional.of(
                 new DaySheet(
                         plan,
                         engine.results(),
-                        engine.board(now).head().heat(),
+                        engine.board(now()).head().heat(),
                         lane.wall().epochMicros()));
     }
 

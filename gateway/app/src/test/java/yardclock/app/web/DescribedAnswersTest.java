@@ -50,6 +50,8 @@ class DescribedAnswersTest {
         run.groundLadder();
         run.rollUp();
         run.confirmAll();
+        String sheet = day.get("/api/telling/1", Role.PROCTOR).body();
+        assertThat(sheet).contains("Hydrant walk").contains("Result of number 1");
         run.tell();
         documents();
         for (Map.Entry<String, SseClient> stream : streams.entrySet()) {
@@ -85,8 +87,12 @@ class DescribedAnswersTest {
         assertThat(day.get("/api/results.csv", Role.SAFETY).body())
                 .startsWith("number,group,outcome,")
                 .contains("\r\n1,1,passed,");
-        String sheet = day.get("/api/telling/1", Role.PROCTOR).body();
-        assertThat(sheet).contains("Hydrant walk").contains(first.path("display").asText());
+        assertThat(day.get("/api/telling/1", Role.COORDINATOR).body())
+                .contains(first.path("display").asText());
+        HttpResponse<String> foreign = day.get("/api/telling/2", Role.PROCTOR);
+        assertThat(foreign.statusCode()).isEqualTo(403);
+        answer("GET /api/telling/{number}", foreign);
+        answer("GET /api/telling/{number}", day.get("/api/telling/2", Role.COORDINATOR));
         answer("POST /api/codes", day.post("/api/codes", Role.COORDINATOR, "{\"role\":\"crew\"}"));
         answer("POST /api/rulings", day.rule(Role.CREW, "note", "number", 0, "words", "dry"));
         HttpResponse<String> refused = day.rule(Role.PROCTOR, "tell", "number", 1);
