@@ -27,6 +27,7 @@ import yardclock.core.engine.Input;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
@@ -40,6 +41,8 @@ import java.util.function.Consumer;
  * can come in before there is somebody to keep it. Closing goes the other way round.
  */
 public final class Gateway implements AutoCloseable {
+    private static final Duration LINK_PATIENCE = Duration.ofSeconds(30);
+
     private final ServeSettings settings;
     private final Path directory;
     private final StopOrder parts = new StopOrder();
@@ -107,6 +110,7 @@ public final class Gateway implements AutoCloseable {
         parts.add("link to the field units", link).start();
         parts.add("web server", web);
         startWeb();
+        awaitUnitsLink();
         var unused = lane.ask(Engine::standing).thenAccept(link::release);
     }
 
@@ -200,6 +204,18 @@ public final class Gateway implements AutoCloseable {
             parts.add("pins", new LocalUnit(map, unit, lane, clock, troubles)).start();
         } catch (IllegalArgumentException e) {
             throw new RefusedException("These pins can't be used: " + e.getMessage() + ".", e);
+        }
+    }
+
+    /** The broker is our own, so it takes a moment at most; one of others may be away for long. */
+    private void awaitUnitsLink() throws RefusedException {
+        try {
+            if (settings.hasOwnBroker() && !link.awaitUp(LINK_PATIENCE)) {
+                throw new RefusedException("The gateway can't reach its own broker.");
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new RefusedException("The start was interrupted.", e);
         }
     }
 

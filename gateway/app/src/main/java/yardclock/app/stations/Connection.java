@@ -27,6 +27,7 @@ final class Connection implements AutoCloseable {
     private static final int[] QOS = {1, 1, 1, 1, 0};
     private static final int REFUSED_SUBSCRIPTION = 0x80;
     private static final long STUCK_SECONDS = 5;
+    private static final long QUIET_MILLIS = 1_000;
     private static final long WAIT_MILLIS =
             TimeUnit.SECONDS.toMillis(2L * LinkSettings.CONNECT_SECONDS);
 
@@ -145,6 +146,9 @@ final class Connection implements AutoCloseable {
 
     @Override
     public void close() {
+        if (!isOver()) {
+            awaitQuiet();
+        }
         giveUp("closed");
         synchronized (acknowledging) {
             closed = true;
@@ -160,6 +164,17 @@ final class Connection implements AutoCloseable {
             client.close(true);
         } catch (MqttException stillClosing) {
             // Paho frees its threads when its own shutdown is through.
+        }
+    }
+
+    /** Lets what is under way arrive, so that the broker is not left with half of it. */
+    private void awaitQuiet() {
+        try {
+            if (!underWay.tryAcquire(LinkSettings.UNDER_WAY, QUIET_MILLIS, TimeUnit.MILLISECONDS)) {
+                giveUp("closed with messages under way");
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         }
     }
 

@@ -27,6 +27,7 @@ final class Outbox {
     private final Set<String> unsent = new LinkedHashSet<>();
     private final Deque<Outgoing> passing = new ArrayDeque<>();
     private long dropped;
+    private boolean awake;
 
     void put(Outgoing message) {
         lock.lock();
@@ -71,12 +72,24 @@ final class Outbox {
         lock.lockInterruptibly();
         try {
             while (passing.isEmpty() && unsent.isEmpty()) {
-                if (left <= 0) {
+                if (left <= 0 || awake) {
+                    awake = false;
                     return null;
                 }
                 left = filled.awaitNanos(left);
             }
             return passing.isEmpty() ? nextStanding() : passing.removeFirst();
+        } finally {
+            lock.unlock();
+        }
+    }
+
+    /** Lets the taker go, once, without a message. */
+    void wake() {
+        lock.lock();
+        try {
+            awake = true;
+            filled.signal();
         } finally {
             lock.unlock();
         }

@@ -13,6 +13,7 @@ import yardclock.core.course.FieldUnit;
 import yardclock.core.fact.Effect;
 
 import java.security.SecureRandom;
+import java.time.Duration;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
@@ -35,6 +36,7 @@ public final class StationLink implements EffectSink, AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(StationLink.class);
     private static final long ROUND_NANOS = TimeUnit.MILLISECONDS.toNanos(200);
     private static final long SUBSCRIBING_NANOS = TimeUnit.MILLISECONDS.toNanos(20);
+    private static final long CLOSE_MILLIS = 3_000;
     private static final long STEADY_NANOS = TimeUnit.SECONDS.toNanos(5);
 
     private final LinkSettings settings;
@@ -43,6 +45,7 @@ public final class StationLink implements EffectSink, AutoCloseable {
     private final Exchanges exchanges;
     private final Arrivals arrivals;
     private final CountDownLatch closing = new CountDownLatch(1);
+    private final CountDownLatch linked = new CountDownLatch(1);
     private final Thread thread = new Thread(this::run, "station-link");
     private final Troubles troubles;
     private volatile boolean up;
@@ -93,6 +96,16 @@ public final class StationLink implements EffectSink, AutoCloseable {
         effects.forEach(effect -> outbox.put(Outgoing.of(effect)));
     }
 
+    /**
+     * Waits for the first link. What units say to a broker before the gateway's first subscription
+     * reaches nobody, until the gap is seen and asked for again.
+     *
+     * @return false when there was none within the time
+     */
+    public boolean awaitUp(Duration longest) throws InterruptedException {
+        return linked.await(longest.toMillis(), TimeUnit.MILLISECONDS);
+    }
+
     public boolean isUp() {
         return up;
     }
@@ -110,9 +123,11 @@ public final class StationLink implements EffectSink, AutoCloseable {
     @Override
     public void close() {
         closing.countDown();
-        thread.interrupt();
+        outbox.wake();
         try {
-            thread.join(TimeUnit.SECONDS.toMillis(5));
+            thread.join(CLOSE_MILLIS);
+            thread.interrupt();
+            thread.join(CLOSE_MILLIS);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
@@ -157,6 +172,7 @@ public final class StationLink implements EffectSink, AutoCloseable {
         while (closing.getCount() > 0 && !connection.isOver()) {
             if (!up && connection.isSubscribed()) {
                 up = true;
+                linked.countDown();
                 troubles.clear(TROUBLE);
                 LOG.info("linked to the broker as {}", settings);
             }
@@ -181,7 +197,7 @@ public final class StationLink implements EffectSink, AutoCloseable {
     }
 
     private void say(String sentence) {
-        if (!sentence.equals(troubles.of(TROUBLE))) {
+        if (closing.getCount() > 0 && !sentence.equals(troubles.of(TROUBLE))) {
             LOG.warn("{}", sentence);
             troubles.raise(TROUBLE, sentence);
         }
