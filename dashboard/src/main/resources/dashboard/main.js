@@ -8,4 +8,5 @@ settleLook();
 const name = location.pathname.replace(/^\/|\/$/g, "");
 const job = JOBS.includes(name) ? name : "front";
 await import(`./jobs/${job}.js`);
+if (!document.body) await new Promise((ready) => addEventListener("DOMContentLoaded", ready));
 document.body.append(document.createElement(`yc-${job}`));
