@@ -48,7 +48,7 @@ class Bench extends Page {
 
   #alarms(alarms) {
     return html`<section aria-labelledby="alarms">
-      <h2 id="alarms">${say("bench.alarms")}</h2>
+      <h2 id="alarms" class="aside">${say("bench.alarms")}</h2>
       ${alarms.length === 0
         ? html`<p><span aria-hidden="true">✓ </span>${say("bench.no-alarms")}</p>`
         : html`<div role="status">${warnings(alarms)}</div>`}

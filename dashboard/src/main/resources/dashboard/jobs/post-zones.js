@@ -1,6 +1,6 @@
 // The proctor's zones, each at least 20 mm on glass. Stop is drawn by the page itself, at the same
 // place as everywhere; the call zone stands beside it.
-import { html } from "lit";
+import { html, nothing } from "lit";
 import { say, text } from "../lib/say.js";
 import { acts } from "../lib/acts.js";
 import { callCount, markZone, missing } from "./post-state.js";
@@ -15,7 +15,7 @@ function settled(of) {
   return nowMs - meaning.sinceMs >= SETTLE_MS;
 }
 
-function zone(page, { name, kind, title, how, off = false, ready = true, press }) {
+function zone(page, { name, kind, title, how, point, off = false, ready = true, press }) {
   const busy = page.pending.has(name);
   return html`<button
     type="button"
@@ -24,6 +24,7 @@ function zone(page, { name, kind, title, how, off = false, ready = true, press }
     aria-busy=${busy}
     aria-disabled=${off || busy}
     data-settled=${ready}
+    data-point=${point ?? nothing}
     @click=${() => ready && !off && !busy && press()}
   >
     <span class="zone-name">${title}</span><span class="zone-how">${how}</span>
@@ -67,6 +68,7 @@ function markingZone(page, number, at) {
     kind: "mark",
     title: mark.kind === "start-hand" ? say("zone.start-hand") : say("zone.checkpoint"),
     how: markWords(mark),
+    point: mark.point,
     off: mark.point === null,
     ready: settled(of),
     press: () => page.act("mark", acts.tap(number, at.id, mark.point), { quiet: true }),

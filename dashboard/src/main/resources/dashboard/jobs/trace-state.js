@@ -47,8 +47,10 @@ export function tracePath(edges, presentState, { nowMicros, spanMicros, width, h
   if (edges.length === 0) {
     return presentState < 0 ? "" : `M0 ${y(presentState)}H${width}`;
   }
-  const before = edges[0].micros <= fromMicros ? edges[0].state : 1 - edges[0].state;
-  let path = `M0 ${y(before)}`;
-  for (const edge of edges) path += `H${x(edge.micros).toFixed(1)}V${y(edge.state)}`;
+  const older = edges.findLast((edge) => edge.micros <= fromMicros);
+  let path = `M0 ${y(older ? older.state : 1 - edges[0].state)}`;
+  for (const edge of edges) {
+    if (edge.micros > fromMicros) path += `H${x(edge.micros).toFixed(1)}V${y(edge.state)}`;
+  }
   return `${path}H${width}`;
 }

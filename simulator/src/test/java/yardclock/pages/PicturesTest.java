@@ -4,11 +4,13 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.microsoft.playwright.Page;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 import java.nio.file.Path;
 
 /** Takes a picture of every scripted state, for looking at: {@code -Dpictures.to=DIR}. */
+@Tag("pictures")
 class PicturesTest {
     @Test
     void takesAPictureOfEveryState() {

@@ -34,7 +34,7 @@ test("a trace steps at its edges and runs to now", () =>
   same(tracePath([edge(1, 1, 40 * S), edge(2, 0, 60 * S)], 0, field), "M0 33H40.0V3H60.0V33H100"));
 
 test("a window begins in the state of the edge before it", () =>
-  same(tracePath([edge(1, 1, -20 * S), edge(2, 0, 50 * S)], 0, field), "M0 3H0.0V3H50.0V33H100"));
+  same(tracePath([edge(1, 1, -20 * S), edge(2, 0, 50 * S)], 0, field), "M0 3H50.0V33H100"));
 
 test("without an edge the reported state is drawn, and nothing while unknown", () => {
   same(tracePath([], 1, field), "M0 3H100");
