@@ -75,7 +75,9 @@ final class Chromium implements AutoCloseable {
         kept.forEach(
                 (name, value) ->
                         script.append("localStorage.getItem('%1$s') ?? ".formatted(name))
-                                .append("localStorage.setItem('%s', '%s');".formatted(name, value)));
+                                .append(
+                                        "localStorage.setItem('%s', '%s');"
+                                                .formatted(name, value)));
         return script.toString();
     }
 

@@ -1,16 +1,19 @@
 package yardclock.pages;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
-import java.util.ArrayList;
-import java.util.List;
+
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /** Everything can be done without a pointer, and one sees where one is. */
 class KeyboardTest {

@@ -2,6 +2,7 @@ package yardclock.pages;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Page;
+
 import java.util.List;
 
 /**

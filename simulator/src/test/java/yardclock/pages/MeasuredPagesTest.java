@@ -3,11 +3,13 @@ package yardclock.pages;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
-import java.util.List;
+
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+
+import java.util.List;
 
 /** Gloves, sun, rain: every state of every page is measured, in both languages and both looks. */
 class MeasuredPagesTest {

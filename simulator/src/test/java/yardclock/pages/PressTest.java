@@ -1,21 +1,25 @@
 package yardclock.pages;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.microsoft.playwright.Page;
-import java.util.List;
+
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+
 import yardclock.app.json.Json;
 import yardclock.core.ruling.Act;
 import yardclock.core.ruling.Reason;
+
+import java.util.List;
 
 /** What a press sends: the very acts the gateway reads, once each, and what comes back as words. */
 class PressTest {

@@ -1,11 +1,13 @@
 package yardclock.pages;
 
 import com.microsoft.playwright.Page;
+
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
-import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.Test;
 
 /**
  * Takes the pictures for people from a running demonstration: {@code -Dpictures.from=ADDRESS

@@ -1,6 +1,7 @@
 package yardclock.pages;
 
 import com.microsoft.playwright.Page;
+
 import java.util.List;
 
 /**

@@ -2,9 +2,7 @@ package yardclock.pages;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.util.Map;
+
 import yardclock.app.json.Json;
 import yardclock.core.board.BenchFrame;
 import yardclock.core.board.BoardFrame;
@@ -12,6 +10,10 @@ import yardclock.core.board.ControlFrame;
 import yardclock.core.board.CrewFrame;
 import yardclock.core.board.LeaderboardFrame;
 import yardclock.core.board.PostFrame;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Map;
 
 /**
  * Frames of a busy quarter of an hour in the invented demo day, written as JSON under {@code

@@ -1,6 +1,7 @@
 package yardclock.pages;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
@@ -8,14 +9,16 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Set;
+
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
 
 /** Stop: same place, one hold of 0.6 s, never queued, and loud when it was not acknowledged. */
 class StopTest {
@@ -115,10 +118,11 @@ class StopTest {
 
     /** One stop, never repeated, and one note, which may be sent again under its one key. */
     private void awaitOneNote() {
-        await().untilAsserted(
-                        () -> assertThat(acts()).startsWith("stop-all", "note"));
+        await().untilAsserted(() -> assertThat(acts()).startsWith("stop-all", "note"));
         List<JsonNode> notes = server.rulings().subList(1, server.rulings().size());
-        assertThat(notes).extracting(one -> one.path("key").asText()).containsOnly(key(notes.get(0)));
+        assertThat(notes)
+                .extracting(one -> one.path("key").asText())
+                .containsOnly(key(notes.get(0)));
         assertThat(notes.get(0).path("act").path("words").asText()).contains("Stop pressed at");
         assertThat(acts()).containsOnlyOnce("stop-all");
     }

@@ -2,6 +2,7 @@ package yardclock.pages;
 
 import com.microsoft.playwright.ConsoleMessage;
 import com.microsoft.playwright.Page;
+
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 
@@ -22,8 +23,7 @@ final class Tablet implements AutoCloseable {
     /** Opens the scene's page on the server, in the way given, and waits until it is shown. */
     static Tablet show(Chromium chromium, PageServer server, Scene scene, Chromium.Way way) {
         scene.stage(server);
-        Tablet tablet =
-                new Tablet(chromium.open(server.address(scene.path()), scene.role(), way));
+        Tablet tablet = new Tablet(chromium.open(server.address(scene.path()), scene.role(), way));
         scene.settle(tablet.page);
         return tablet;
     }

@@ -3,16 +3,10 @@ package yardclock.pages;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+
 import yardclock.core.board.Head;
 import yardclock.core.board.StationView;
 import yardclock.core.course.CriterionKind;
@@ -21,6 +15,15 @@ import yardclock.core.result.OutcomeKind;
 import yardclock.core.ruling.Reason;
 import yardclock.core.ruling.Refusal;
 import yardclock.core.ruling.Role;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** The dictionary: every word in both languages, every code of the gateway's lists in words. */
 class WordsTest {
@@ -44,13 +47,19 @@ class WordsTest {
     void every_key_has_words_in_both_languages() {
         assertThat(words).isNotEmpty();
         words.forEach(
-                (key, pair) -> assertThat(pair).as(key).hasSize(2).doesNotContain("").doesNotContainNull());
+                (key, pair) ->
+                        assertThat(pair)
+                                .as(key)
+                                .hasSize(2)
+                                .doesNotContain("")
+                                .doesNotContainNull());
     }
 
     @Test
     void both_languages_fill_in_the_same_values() {
         words.forEach(
-                (key, pair) -> assertThat(filled(pair.get(1))).as(key).isEqualTo(filled(pair.get(0))));
+                (key, pair) ->
+                        assertThat(filled(pair.get(1))).as(key).isEqualTo(filled(pair.get(0))));
     }
 
     @Test

@@ -15,14 +15,14 @@ import java.util.Map;
 import java.util.SplittableRandom;
 
 /** Builds one virtual unit for each of the plan's, wired as the plan says. */
-final class FieldUnits {
+public final class FieldUnits {
     private static final int SENSORS = 8;
     private static final long SLOWEST_PARTS_PER_BILLION = 10_000;
     private static final long FASTEST_PARTS_PER_BILLION = 40_000;
 
     private FieldUnits() {}
 
-    static Map<String, VirtualUnit> build(
+    public static Map<String, VirtualUnit> build(
             Stage stage,
             ExamPlan plan,
             String brokerUri,
