@@ -5,6 +5,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.ParseResult;
 
 import yardclock.app.pins.PinMap;
+import yardclock.core.engine.Engine;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -17,7 +18,7 @@ import java.util.function.Function;
         name = "yardclock",
         description = "A timing gateway for a candidates' physical exam day.",
         mixinStandardHelpOptions = true,
-        version = "Yardclock 0.1.0",
+        version = "Yardclock, version " + Engine.RULES_VERSION + " of the rules",
         subcommands = {
             ServeCommand.class,
             ReplayCommand.class,

@@ -25,7 +25,6 @@ public final class Lane implements Inbox, Questions, AutoCloseable {
     private final LaneParts parts;
     private final GatewayClock clock;
     private final Waiting waiting;
-    private volatile long entries;
     private Thread thread;
 
     public Lane(LaneParts parts) {
@@ -36,7 +35,6 @@ public final class Lane implements Inbox, Questions, AutoCloseable {
         this.parts = parts;
         this.clock = parts.clock();
         this.waiting = new Waiting(inboxInputs);
-        this.entries = parts.state().lastEntry();
     }
 
     /**
@@ -91,14 +89,13 @@ public final class Lane implements Inbox, Questions, AutoCloseable {
 
     /** The number of the newest entry that was applied or collected. */
     public long entries() {
-        return entries;
+        return parts.state().lastEntry();
     }
 
     private void run(Duty duty, Consumer<Throwable> dead) {
         try {
             while (!waiting.isClosed()) {
                 long nanos = duty.turn();
-                entries = parts.state().lastEntry();
                 waiting.await(nanos);
             }
             drain(duty);
@@ -117,7 +114,6 @@ public final class Lane implements Inbox, Questions, AutoCloseable {
         }
         duty.refuse(waiting.take(Integer.MAX_VALUE), "The gateway is stopping.");
         waiting.takeQuestions().forEach(question -> question.accept(null));
-        entries = parts.state().lastEntry();
     }
 
     /** Takes nothing more, keeps and applies what waits already, then ends the thread. */

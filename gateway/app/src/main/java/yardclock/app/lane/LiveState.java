@@ -31,7 +31,7 @@ public final class LiveState {
     private final Troubles troubles;
     private final Rules rules;
     private Engine engine = new Engine();
-    private long lastEntry;
+    private volatile long lastEntry;
     private long lastMicros;
     private long failedEntry;
     private long goodMicros;
@@ -103,7 +103,7 @@ public final class LiveState {
         return failedEntry > 0;
     }
 
-    /** The number of the newest entry, 0 while there is none. */
+    /** The number of the newest entry, 0 while there is none. Safe from any thread. */
     public long lastEntry() {
         return lastEntry;
     }
