@@ -57,6 +57,7 @@ public final class Engine {
     private Input.Epoch epoch;
     private long epochMicros;
     private long lastEntry;
+    private String inputs = "";
     private long nowMicros;
     private ExamPlan plan;
     private String planSha256 = "";
@@ -73,6 +74,7 @@ public final class Engine {
                     "entry " + entry.number() + " came after entry " + lastEntry);
         }
         lastEntry = entry.number();
+        inputs = new Canonical().line(inputs, entry).hex();
         nowMicros = Math.max(nowMicros, entry.gatewayMicros());
         Gathering out = new Gathering();
         if (course != null) {
@@ -208,10 +210,13 @@ public final class Engine {
         return next == Long.MAX_VALUE ? OptionalLong.empty() : OptionalLong.of(next);
     }
 
-    /** SHA-256 over the canonical text of the state, in hex. */
+    /**
+     * SHA-256 over the canonical text of the state, in hex. It covers every entry taken in, also
+     * one that changed nothing else, as a note.
+     */
     public String digest() {
         Canonical text = new Canonical();
-        text.line("rules", RULES_VERSION).line("entry", lastEntry).line("epoch", epoch);
+        text.line("rules", RULES_VERSION).line("inputs", inputs).line("epoch", epoch);
         text.line("plan", planSha256).line("roster", rosterSha256).line("devices", devices);
         text.line("heat", heat).line("alarms", alarms).line("decisions", decisions);
         if (course != null) {

@@ -83,8 +83,11 @@ final class Units {
         BootLedger ledger = unit.ledger().boot(edge.boot());
         out.ask(new Effect.Kept(edge.unit(), edge.boot(), ledger.contiguous()));
         askForGaps(unit, edge.boot(), nowMicros, out);
+        if (unit.closesGap(edge.boot())) {
+            out.conclude(Fact.aboutUnit(FactKind.GAP_CLOSED, edge.unit(), ""));
+        }
         if (judgement == Judgement.FRESH) {
-            unit.status().edge(edge.sensor(), edge.state(), nowMicros);
+            unit.status().edge(edge.boot(), edge.tick(), edge.sensor(), edge.state(), nowMicros);
             Unit.Waiting taken =
                     new Unit.Waiting(
                             edge.boot(),
@@ -109,7 +112,7 @@ final class Units {
     private void stampOrWait(Unit unit, Unit.Waiting edge, long nowMicros, Gathering out) {
         Optional<Stamp> stamp = unit.stamp(edge);
         if (stamp.isEmpty()) {
-            if (!unit.await(edge)) {
+            if (!unit.await(edge) && unit.turnedAway() == 1) {
                 out.conclude(
                         Fact.aboutUnit(
                                 FactKind.ALARM,
@@ -151,6 +154,7 @@ final class Units {
         for (BootLedger.Range gap : gaps) {
             out.ask(new Effect.AskAgain(unit.plan().id(), boot, gap.from(), gap.to()));
         }
+        unit.openGap(boot);
         out.conclude(Fact.aboutUnit(FactKind.GAP_OPENED, unit.plan().id(), gaps.toString()));
     }
 
@@ -169,7 +173,7 @@ final class Units {
                 health.rssiDbm(),
                 health.bufferFill(),
                 health.firmware());
-        status.states(health.sensorStates());
+        status.states(health.sensorStates(), health.tick());
         alive(unit, nowMicros, out);
         BootLedger ledger = unit.ledger().boot(health.boot());
         // What was announced last time had until now to arrive; only then is it a gap.

@@ -30,8 +30,11 @@ public final class Unit {
     private final UnitLedger ledger = new UnitLedger();
     private final UnitStatus status = new UnitStatus();
     private final Map<String, UnitClock> clocks = new LinkedHashMap<>();
+    private final StampOrder order = new StampOrder();
     private final List<Waiting> waiting = new ArrayList<>();
     private long askedAgainMicros = Long.MIN_VALUE;
+    private String bootOfGap = "";
+    private long turnedAway;
 
     public Unit(FieldUnit plan) {
         this.plan = plan;
@@ -74,9 +77,13 @@ public final class Unit {
     /** A new time line of the gateway: what was compared with the old one is of no use any more. */
     public void forgetClocks() {
         clocks.clear();
+        order.clear();
     }
 
-    /** Where a tick lies in gateway time, the sensor's own lateness included in the lower limit. */
+    /**
+     * Where a tick lies in gateway time, the sensor's own lateness included in the lower limit.
+     * What the unit counted in order lies in order.
+     */
     public Optional<Stamp> stamp(Waiting edge) {
         long response =
                 plan.sensors().stream()
@@ -86,12 +93,21 @@ public final class Unit {
                         .orElse(0);
         return clock(edge.boot())
                 .at(new StationTick(edge.tick()), new GatewayTime(edge.arrivedMicros()))
-                .map(stamp -> stamp.widened(response, 0));
+                .map(stamp -> order.place(edge, stamp).widened(response, 0));
     }
 
     /** Keeps an edge until its clock was compared; whether there was room. */
     public boolean await(Waiting edge) {
-        return waiting.size() < WAITING_MAX && waiting.add(edge);
+        if (waiting.size() >= WAITING_MAX) {
+            turnedAway++;
+            return false;
+        }
+        return waiting.add(edge);
+    }
+
+    /** How many edges found no room to wait. */
+    public long turnedAway() {
+        return turnedAway;
     }
 
     /** Takes out all waiting edges that have a bound now, in the order they came. */
@@ -113,8 +129,34 @@ public final class Unit {
         return may;
     }
 
+    /** Something of this boot is missing. */
+    public void openGap(String boot) {
+        bootOfGap = boot;
+    }
+
+    /** Whether an open gap of this boot is closed now, which is said once. */
+    public boolean closesGap(String boot) {
+        boolean closes = bootOfGap.equals(boot) && ledger.boot(boot).gaps().isEmpty();
+        bootOfGap = closes ? "" : bootOfGap;
+        return closes;
+    }
+
     @Override
     public String toString() {
-        return plan.id() + " " + ledger + " " + status + " " + clocks + " " + waiting;
+        return plan.id()
+                + " "
+                + ledger
+                + " "
+                + status
+                + " "
+                + clocks
+                + " "
+                + waiting
+                + " "
+                + askedAgainMicros
+                + " "
+                + bootOfGap
+                + " "
+                + turnedAway;
     }
 }

@@ -47,10 +47,13 @@ public final class UnitStatus {
     private int bufferFill;
     private String firmware = "";
     private final int[] sensorStates = new int[SENSORS];
+    private final long[] stateTicks = new long[SENSORS];
     private final long[] lastEdgeMicros = new long[SENSORS];
+    private String bootOfStates = "";
 
     public UnitStatus() {
         Arrays.fill(sensorStates, -1);
+        Arrays.fill(stateTicks, -1);
         Arrays.fill(lastEdgeMicros, -1);
     }
 
@@ -69,15 +72,38 @@ public final class UnitStatus {
         this.firmware = firmware;
     }
 
-    public void states(List<Integer> states) {
+    /** The states of sensors 1–8 at a tick of the boot that was reported last. */
+    public void states(List<Integer> states, long tick) {
+        takeBoot(boot);
         for (int i = 0; i < states.size() && i + 1 < SENSORS; i++) {
-            sensorStates[i + 1] = states.get(i);
+            setState(i + 1, states.get(i), tick);
         }
     }
 
-    public void edge(int sensor, int state, long atMicros) {
-        sensorStates[sensor] = state;
+    /**
+     * A sensor changed. An edge that was sent again comes after newer ones, and is no news of the
+     * present state; nor is one of a boot before the present.
+     */
+    public void edge(String edgeBoot, long tick, int sensor, int state, long atMicros) {
         lastEdgeMicros[sensor] = atMicros;
+        if (boot.isEmpty() || edgeBoot.equals(boot)) {
+            takeBoot(edgeBoot);
+            setState(sensor, state, tick);
+        }
+    }
+
+    private void takeBoot(String next) {
+        if (!next.equals(bootOfStates)) {
+            bootOfStates = next;
+            Arrays.fill(stateTicks, -1);
+        }
+    }
+
+    private void setState(int sensor, int state, long tick) {
+        if (tick >= stateTicks[sensor]) {
+            sensorStates[sensor] = state;
+            stateTicks[sensor] = tick;
+        }
     }
 
     /** The broker says its link is gone. */
@@ -170,6 +196,10 @@ public final class UnitStatus {
                 + " "
                 + Arrays.toString(sensorStates)
                 + " "
-                + Arrays.toString(lastEdgeMicros);
+                + Arrays.toString(lastEdgeMicros)
+                + " "
+                + bootOfStates
+                + " "
+                + Arrays.toString(stateTicks);
     }
 }

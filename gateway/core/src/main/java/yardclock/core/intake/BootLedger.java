@@ -8,8 +8,9 @@ import java.util.TreeMap;
 /**
  * Every edge of one boot of one unit, by sequence number.
  *
- * <p>Knows the highest number up to which nothing is missing. Of edges far below it only the number
- * is known: a repeat of those counts as a duplicate without comparing.
+ * <p>All numbers that came are known as ranges, so that a unit whose first edges never come costs
+ * no more than another. The content is kept of the newest ones only: a repeat of an older one
+ * counts as a duplicate without comparing.
  */
 public final class BootLedger {
     /** Enough to compare a full buffer of a unit sent again: four hours at one edge a second. */
@@ -19,22 +20,41 @@ public final class BootLedger {
     static final int GAPS_SHOWN = 16;
 
     private final TreeMap<Long, RawEdge> edges = new TreeMap<>();
-    private long contiguous = -1;
+
+    /** Numbers that came: the first of each unbroken range, and its last. */
+    private final TreeMap<Long, Long> known = new TreeMap<>();
+
     private long announcedNext;
 
     /** Takes an edge in. A backwards tick uses up its number, or the gap would never close. */
     public Judgement take(long seq, RawEdge edge) {
-        RawEdge known = edges.get(seq);
-        if (known != null) {
-            return known.equals(edge) ? Judgement.DUPLICATE : Judgement.CONFLICTING;
+        RawEdge same = edges.get(seq);
+        if (same != null) {
+            return same.equals(edge) ? Judgement.DUPLICATE : Judgement.CONFLICTING;
         }
-        if (seq <= contiguous) {
+        if (isKnown(seq)) {
             return Judgement.DUPLICATE;
         }
         boolean backwards = runsBackwards(seq, edge.tick());
+        know(seq);
         edges.put(seq, edge);
-        moveOn();
+        if (edges.size() > EDGES_COMPARED) {
+            edges.pollFirstEntry();
+        }
         return backwards ? Judgement.BACKWARDS : Judgement.FRESH;
+    }
+
+    private boolean isKnown(long seq) {
+        Map.Entry<Long, Long> range = known.floorEntry(seq);
+        return range != null && seq <= range.getValue();
+    }
+
+    private void know(long seq) {
+        Map.Entry<Long, Long> before = known.floorEntry(seq);
+        boolean follows = before != null && before.getValue() == seq - 1;
+        long from = follows ? before.getKey() : seq;
+        Long lastOfNext = known.remove(seq + 1);
+        known.put(from, lastOfNext == null ? seq : lastOfNext);
     }
 
     private boolean runsBackwards(long seq, long tick) {
@@ -44,22 +64,14 @@ public final class BootLedger {
                 || after != null && after.getValue().tick() < tick;
     }
 
-    private void moveOn() {
-        while (edges.containsKey(contiguous + 1)) {
-            contiguous++;
-        }
-        while (edges.size() > EDGES_COMPARED && edges.firstKey() < contiguous) {
-            edges.pollFirstEntry();
-        }
-    }
-
     /** The unit says what number its next edge will have. */
     public void announce(long nextSeq) {
         announcedNext = Math.max(announcedNext, nextSeq);
     }
 
+    /** The highest number up to which nothing is missing; −1 for none. */
     public long contiguous() {
-        return contiguous;
+        return known.getOrDefault(0L, -1L);
     }
 
     public long announcedNext() {
@@ -69,12 +81,15 @@ public final class BootLedger {
     /** Ranges that are missing below the highest known number, oldest first. */
     public List<Range> gaps() {
         List<Range> gaps = new ArrayList<>();
-        long expected = contiguous + 1;
-        for (long seq : edges.tailMap(expected).keySet()) {
-            if (seq > expected && gaps.size() < GAPS_SHOWN) {
-                gaps.add(new Range(expected, seq - 1));
+        long expected = 0;
+        for (Map.Entry<Long, Long> range : known.entrySet()) {
+            if (gaps.size() == GAPS_SHOWN) {
+                return gaps;
             }
-            expected = seq + 1;
+            if (range.getKey() > expected) {
+                gaps.add(new Range(expected, range.getKey() - 1));
+            }
+            expected = range.getValue() + 1;
         }
         if (announcedNext > expected && gaps.size() < GAPS_SHOWN) {
             gaps.add(new Range(expected, announcedNext - 1));
@@ -88,5 +103,10 @@ public final class BootLedger {
         public String toString() {
             return from == to ? Long.toString(from) : from + "–" + to;
         }
+    }
+
+    @Override
+    public String toString() {
+        return known + " " + announcedNext;
     }
 }

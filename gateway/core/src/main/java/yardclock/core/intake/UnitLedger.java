@@ -56,13 +56,6 @@ public final class UnitLedger {
 
     @Override
     public String toString() {
-        StringBuilder text = new StringBuilder();
-        boots.forEach(
-                (boot, ledger) ->
-                        text.append(boot)
-                                .append(':')
-                                .append(ledger.contiguous())
-                                .append(ledger.gaps()));
-        return text + " " + fresh + "/" + duplicates + "/" + conflicts + "/" + refused;
+        return boots + " " + fresh + "/" + duplicates + "/" + conflicts + "/" + refused;
     }
 }

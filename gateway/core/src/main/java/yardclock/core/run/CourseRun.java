@@ -231,7 +231,8 @@ public final class CourseRun {
     }
 
     public void describe(Canonical text) {
-        text.line("course", status + " " + statusWords + " " + releases + " " + lastReleaseMicros);
+        String numbers = releases + " " + lastReleaseMicros + " " + speed;
+        text.line("course", status + " " + statusWords + " " + numbers);
         stations.values().forEach(run -> text.line("station", run));
         attempts.values().forEach(attempt -> text.line("attempt", attempt));
     }

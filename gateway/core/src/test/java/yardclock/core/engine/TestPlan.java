@@ -51,6 +51,7 @@ public final class TestPlan {
     private boolean timesOnBoard;
     private boolean leaderboardPublic;
     private boolean startsBySignal = true;
+    private long releaseIntervalMicros = RELEASE_INTERVAL;
 
     public TestPlan benefit() {
         undecided = TimingRules.UndecidedRule.CANDIDATES_BENEFIT;
@@ -75,6 +76,11 @@ public final class TestPlan {
     /** The course without its first station: the first movement on the mat starts the clock. */
     public TestPlan firstMovement() {
         startsBySignal = false;
+        return this;
+    }
+
+    public TestPlan releaseEvery(long seconds) {
+        releaseIntervalMicros = seconds * SECOND;
         return this;
     }
 
@@ -112,7 +118,7 @@ public final class TestPlan {
 
     private DayRules day() {
         return new DayRules(
-                RELEASE_INTERVAL,
+                releaseIntervalMicros,
                 startsBySignal ? DayRules.StartKind.SIGNAL : DayRules.StartKind.FIRST_MOVEMENT,
                 DayRules.ProctorMode.WITH_CANDIDATE,
                 afterFault,

@@ -130,6 +130,13 @@ public final class Yard {
         return put(input, Math.max(lastEntryMicros, nowMicros + (underWay ? LINK_MICROS : 0)));
     }
 
+    /** Hands an input in at its own time; deadlines before it come first. */
+    public Outcome deliver(long micros, Input input) {
+        passDeadlines(micros);
+        nowMicros = Math.max(nowMicros, micros);
+        return put(input, Math.max(lastEntryMicros, micros));
+    }
+
     private Outcome put(Input input, long atMicros) {
         lastEntryMicros = Math.max(lastEntryMicros, atMicros);
         Entry entry = new Entry(journal.size() + 1L, lastEntryMicros, input);
