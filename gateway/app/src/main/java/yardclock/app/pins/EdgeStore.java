@@ -6,6 +6,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 
 /**
@@ -25,6 +26,10 @@ final class EdgeStore {
     private final String boot;
     private final int capacity;
     private final Deque<Input.Edge> edges = new ArrayDeque<>();
+
+    /** Wakes the one that takes. A permit too many costs it a look at what is there already. */
+    private final Semaphore came = new Semaphore(0);
+
     private long nextSeq;
     private long lastTick;
 
@@ -46,20 +51,20 @@ final class EdgeStore {
         long seq = nextSeq++;
         if (edges.size() < capacity) {
             edges.addLast(new Input.Edge(unit, boot, seq, sensor, state, lastTick));
-            notifyAll();
+            came.release();
         }
     }
 
     /** The oldest edges, which stay in the store; none when none came within the time. */
-    synchronized List<Input.Edge> oldest(long waitMillis) throws InterruptedException {
-        long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(waitMillis);
-        while (edges.isEmpty()) {
-            long left = TimeUnit.NANOSECONDS.toMillis(end - System.nanoTime());
-            if (left <= 0) {
-                return List.of();
-            }
-            wait(left);
+    List<Input.Edge> oldest(long waitMillis) throws InterruptedException {
+        if (fill() == 0) {
+            var unused = came.tryAcquire(waitMillis, TimeUnit.MILLISECONDS);
         }
+        came.drainPermits();
+        return oldest();
+    }
+
+    private synchronized List<Input.Edge> oldest() {
         List<Input.Edge> oldest = new ArrayList<>();
         for (Input.Edge edge : edges) {
             if (oldest.size() == BATCH) {
