@@ -5,20 +5,22 @@ final class SheetStyle {
     static final String STYLE =
             """
             <style>
-            @page { size: A4; margin: 14mm; }
-            body { font: 11pt/1.35 sans-serif; color: #000; background: #fff; margin: 0; }
-            h1 { font-size: 17pt; margin: 0 0 2mm; }
-            h2 { font-size: 12pt; margin: 5mm 0 1mm; }
-            p { margin: 0 0 1.5mm; }
-            .small { font-size: 8.5pt; overflow-wrap: anywhere; }
-            .both { display: grid; grid-template-columns: 1fr 1fr; gap: 6mm; }
+            @page { size: A4; margin: 11mm; }
+            body { font: 10pt/1.25 sans-serif; color: #000; background: #fff; margin: 0; }
+            @media screen { body { max-width: 188mm; margin: 11mm auto; padding: 0 4mm; } }
+            h1 { font-size: 15pt; margin: 0 0 1mm; }
+            h2 { font-size: 10.5pt; margin: 2.5mm 0 0.5mm; }
+            p { margin: 0 0 1mm; }
+            .small { font-size: 8pt; overflow-wrap: anywhere; }
+            .both { display: grid; grid-template-columns: 1fr 1fr; column-gap: 6mm; }
             table { border-collapse: collapse; width: 100%; }
-            td, th { border: 0.3mm solid #000; padding: 1mm 1.5mm; text-align: left; }
-            td, th { vertical-align: top; font-size: 9.5pt; }
-            .facts td { font-size: 11pt; width: 25%; }
+            td, th { border: 0.3mm solid #000; padding: 0.5mm 1.2mm; text-align: left; }
+            td, th { vertical-align: top; font-size: 8pt; }
+            .facts td { font-size: 10pt; width: 25%; }
             .facts td:nth-child(even) { font-weight: bold; }
-            .lines { height: 24mm; border: 0.3mm solid #000; }
-            .sign td { height: 16mm; width: 33%; }
+            .lines { height: 18mm; border: 0.3mm solid #000; }
+            .sign { margin-top: 2mm; }
+            .sign td { height: 14mm; width: 33%; }
             tr, .lines, .sign { break-inside: avoid; }
             </style>\
             """;

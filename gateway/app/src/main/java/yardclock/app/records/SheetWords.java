@@ -1,7 +1,10 @@
 package yardclock.app.records;
 
+import yardclock.core.board.HeatView;
 import yardclock.core.course.Text;
+import yardclock.core.course.TimingRules.UndecidedRule;
 
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -9,6 +12,9 @@ import java.util.TreeMap;
 final class SheetWords {
     private static final Map<String, Text> OUTCOMES = new TreeMap<>();
     private static final Map<String, Text> STATES = new TreeMap<>();
+
+    private static final List<String> HEAT =
+            List.of("normal", "precaución", "más descanso", "pausa de nuevas salidas", "alto");
 
     static {
         outcome("passed", "Passed", "Aprobado");
@@ -62,5 +68,36 @@ final class SheetWords {
                             "dentro de la incertidumbre de la medición respecto al límite");
             default -> new Text("–", "–");
         };
+    }
+
+    /** The plan's rule that led from the interval to the decision. */
+    static Text rule(String decision, UndecidedRule undecided) {
+        if (decision.isEmpty()) {
+            return new Text("–", "–");
+        }
+        if (!decision.equals("undecided")) {
+            return new Text(
+                    "The whole interval lies on one side of the cut-off.",
+                    "Todo el intervalo está a un lado del límite.");
+        }
+        return switch (undecided) {
+            case CANDIDATES_BENEFIT ->
+                    new Text(
+                            "The cut-off lies inside the interval: the plan decides for the"
+                                    + " candidate.",
+                            "El límite está dentro del intervalo: el plan decide a favor del"
+                                    + " aspirante.");
+            case REVIEW ->
+                    new Text(
+                            "The cut-off lies inside the interval: the plan asks for a review.",
+                            "El límite está dentro del intervalo: el plan pide una revisión.");
+        };
+    }
+
+    /** The heat watch's level in words. */
+    static Text heat(HeatView heat) {
+        return heat.level() < 0 || heat.level() >= HEAT.size()
+                ? new Text(heat.word(), "desconocido")
+                : new Text(heat.word(), HEAT.get(heat.level()));
     }
 }

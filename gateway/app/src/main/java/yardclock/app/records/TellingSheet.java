@@ -88,7 +88,7 @@ final class TellingSheet {
         fact("Lies between", "Está entre", same(interval()));
         fact("Cut-off", "Límite", same(cutOff()));
         fact("Against the cut-off", "Respecto al límite", decision);
-        fact("Rule applied", "Regla aplicada", same(dash(result.rule())));
+        fact("Rule applied", "Regla aplicada", rule());
         fact(
                 "Credited holds",
                 "Pausas acreditadas",
@@ -97,15 +97,20 @@ final class TellingSheet {
         both(
                 "p class=\"small\"",
                 "Official time = finish of the last station − start of the first − credited holds."
-                        + " Provisional until the day is sealed.",
+                        + " Provisional until the day is sealed. Times are minutes:seconds.",
                 "Tiempo oficial = final de la última estación − inicio de la primera − pausas"
-                        + " acreditadas. Provisional hasta el cierre del día.");
+                        + " acreditadas. Provisional hasta el cierre del día. Tiempos en"
+                        + " minutos:segundos.");
+    }
+
+    private Text rule() {
+        return SheetWords.rule(result.decision(), plan.timing().undecided());
     }
 
     private String interval() {
         return result.officialMicros() < 0
                 ? "–"
-                : seconds(result.lowerMicros()) + " … " + seconds(result.upperMicros());
+                : between(result.lowerMicros(), result.upperMicros());
     }
 
     private String cutOff() {
@@ -142,11 +147,19 @@ final class TellingSheet {
                 "td",
                 twice(name),
                 dash(day.display(split.splitMicros())),
-                timed ? seconds(split.lowerMicros()) + " … " + seconds(split.upperMicros()) : "–",
+                timed ? between(split.lowerMicros(), split.upperMicros()) : "–",
                 dash(day.display(split.automaticMicros())),
                 dash(day.display(split.handMicros())),
                 twice(state),
-                split.why());
+                twice(why(split)));
+    }
+
+    /** The finish's words stand in both languages; what a proctor wrote stands as written. */
+    private Text why(SplitLine split) {
+        return plan.station(split.station())
+                .map(station -> station.finish().words())
+                .filter(words -> words.en().equals(split.why()))
+                .orElse(same(split.why()));
     }
 
     private void calls() {
@@ -180,6 +193,7 @@ final class TellingSheet {
 
     private void conditions() {
         HeatView heat = day.heat();
+        Text level = SheetWords.heat(heat);
         both("h2", "Conditions when this sheet was made", "Condiciones al hacer esta hoja");
         String index =
                 heat.heatIndexDeciFahrenheit() < 0
@@ -190,8 +204,8 @@ final class TellingSheet {
                                 + " °F";
         both(
                 "p",
-                "Heat: " + heat.word() + ", index " + index + " (" + heat.method() + ")",
-                "Calor: " + heat.word() + ", índice " + index + " (" + heat.method() + ")");
+                "Heat: " + level.en() + ", index " + index + " (" + heat.method() + ")",
+                "Calor: " + level.es() + ", índice " + index + " (" + heat.method() + ")");
     }
 
     private void next() {
@@ -235,8 +249,10 @@ final class TellingSheet {
         return text.isEmpty() ? "–" : text;
     }
 
-    /** Limits of an interval are not rounded by the plan's rule: they show milliseconds. */
-    private static String seconds(long micros) {
-        return micros < 0 ? "–" : DisplayedTime.text(micros, Rounding.TRUNCATE, 1_000);
+    /** Limits show milliseconds, and each is rounded outwards: the truth still lies between. */
+    private static String between(long lowerMicros, long upperMicros) {
+        return DisplayedTime.text(Math.max(0, lowerMicros), Rounding.TRUNCATE, 1_000)
+                + " … "
+                + DisplayedTime.text(Math.max(0, upperMicros), Rounding.UP, 1_000);
     }
 }
