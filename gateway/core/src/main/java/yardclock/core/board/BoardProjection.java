@@ -33,7 +33,7 @@ public final class BoardProjection {
         return new BoardFrame(publicHead(), lines, times());
     }
 
-    /** Troubles and reasons in words are for staff; the public sees that there is a delay. */
+    /** Reasons for a hold are for staff; that something does not work is for everyone. */
     private Head publicHead() {
         Head head = picture.head();
         return new Head(
@@ -44,7 +44,7 @@ public final class BoardProjection {
                 head.course(),
                 "",
                 head.heat(),
-                List.of());
+                head.troubles());
     }
 
     private BoardFrame.Line line(Attempt attempt, int place) {
