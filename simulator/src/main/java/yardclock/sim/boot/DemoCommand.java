@@ -19,7 +19,7 @@ import java.util.concurrent.Callable;
         name = "demo",
         description = {
             "Runs a whole invented exam day: the gateway with its broker, and beside it field"
-                + " units, candidates, proctors, coordinator, crew and weather.",
+                    + " units, candidates, proctors, coordinator, crew and weather.",
             "It prints the pages' addresses; watch, or take part."
         },
         mixinStandardHelpOptions = true,

@@ -19,7 +19,7 @@ import java.util.concurrent.Callable;
         name = "check",
         description =
                 "Reads an exam plan, a roster or both, and names every problem with its line, key"
-                    + " and allowed range.",
+                        + " and allowed range.",
         mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
     @Spec private CommandSpec spec;
