@@ -81,10 +81,13 @@ public final class BoardProjection {
                 .toList();
     }
 
+    /** Where the plan makes it public, a result stands on it only after it was told. */
     public LeaderboardFrame leaderboard() {
+        boolean isPublic = course.plan().day().leaderboardPublic();
         List<Result> timed =
                 course.attempts().stream()
                         .filter(a -> a.isDone() || a.phase() == Attempt.Phase.FINISHED)
+                        .filter(a -> a.isTold() || !isPublic)
                         .map(a -> Results.of(course.plan(), a))
                         .sorted(BY_TIME)
                         .toList();
@@ -92,7 +95,7 @@ public final class BoardProjection {
         for (Result result : timed) {
             rows.add(row(result, rank(result, rows)));
         }
-        return new LeaderboardFrame(picture.head(), rows);
+        return new LeaderboardFrame(isPublic ? publicHead() : picture.head(), rows);
     }
 
     private static final Comparator<Result> BY_TIME =

@@ -88,7 +88,7 @@ public final class Engine {
 
     private Verdict take(Input input, Gathering out) {
         switch (input.kind()) {
-            case EPOCH -> begin((Input.Epoch) input);
+            case EPOCH -> begin((Input.Epoch) input, out);
             case PLAN -> freeze((Input.PlanFrozen) input);
             case ROSTER -> enter((Input.RosterFrozen) input);
             case CODE -> {
@@ -110,13 +110,14 @@ public final class Engine {
         return null;
     }
 
-    private void begin(Input.Epoch begun) {
+    private void begin(Input.Epoch begun, Gathering out) {
         epoch = begun;
         epochMicros = nowMicros;
         if (course != null) {
             course.setSpeed(begun.speed());
             if (!begun.continuous()) {
                 units.forgetClocks();
+                course.interrupt(out);
             }
         }
     }
@@ -155,7 +156,7 @@ public final class Engine {
 
     private Verdict rule(Input.Ruling ruling, Gathering out) {
         if (decisions == null) {
-            return Verdict.refused(Refusal.NO_PLAN, lastEntry);
+            return Verdict.refused(refusalWithoutPlan(ruling), lastEntry);
         }
         Decisions.Request request =
                 new Decisions.Request(
@@ -166,6 +167,16 @@ public final class Engine {
                         lastEntry,
                         ruling.act());
         return decisions.decide(request, nowMicros, out);
+    }
+
+    private Refusal refusalWithoutPlan(Input.Ruling ruling) {
+        return devices.device(ruling.device())
+                .map(
+                        who ->
+                                ruling.act().kind().allows(who.role())
+                                        ? Refusal.NO_PLAN
+                                        : Refusal.NOT_YOUR_ROLE)
+                .orElse(Refusal.UNKNOWN_DEVICE);
     }
 
     private void climate(Input.Climate reading, Gathering out) {

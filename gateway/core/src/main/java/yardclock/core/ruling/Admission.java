@@ -212,7 +212,8 @@ final class Admission {
         }
         if (act.splitMicros() == 0) {
             boolean hasStart = turn.startTap() != null || turn.start() != null;
-            refuseIf(!hasStart || turn.finishTap() == null, Refusal.NO_HAND_MARKS);
+            boolean hasBoth = hasStart && turn.finishTap() != null;
+            refuseIf(!hasBoth || turn.isInterrupted(), Refusal.NO_HAND_MARKS);
             return;
         }
         refuseIf(turn.start() == null && turn.finish() == null, Refusal.NO_HAND_MARKS);
@@ -273,9 +274,11 @@ final class Admission {
 
     private void noShow(int number) {
         Attempt attempt = candidate(number);
-        refuseIf(
-                attempt != null && attempt.phase() != Attempt.Phase.WAITING,
-                Refusal.ALREADY_STARTED);
+        if (attempt != null) {
+            refuseIf(attempt.isDone(), Refusal.ALREADY_DONE);
+            boolean isSent = !attempt.isDone() && attempt.phase() != Attempt.Phase.WAITING;
+            refuseIf(isSent, Refusal.ALREADY_STARTED);
+        }
     }
 
     private void tell(int number) {

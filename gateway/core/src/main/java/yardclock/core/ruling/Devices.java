@@ -24,11 +24,11 @@ public final class Devices {
     /** Null when the device is enrolled now; a code works once, and only for its role. */
     public Refusal enrol(Holder holder, String codeSha256, String tokenSha256) {
         Code code = codes.get(codeSha256);
+        if (code != null && code.used()) {
+            return Refusal.ALREADY_ENROLLED;
+        }
         if (code == null || code.role() != holder.role()) {
             return Refusal.UNKNOWN_CODE;
-        }
-        if (code.used()) {
-            return Refusal.ALREADY_ENROLLED;
         }
         codes.put(codeSha256, new Code(code.role(), true));
         byToken.put(tokenSha256, holder);

@@ -31,6 +31,9 @@ public final class Attempt {
     /** When they left the station before: its finish, at the earliest. */
     long walkingFromMicros;
 
+    /** Gateway time broke off during the run. */
+    boolean interrupted;
+
     int stationIndex;
     long revision;
     long signalAskedMicros = -1;
@@ -88,6 +91,10 @@ public final class Attempt {
 
     public String endedWords() {
         return endedWords;
+    }
+
+    public boolean isInterrupted() {
+        return interrupted;
     }
 
     public boolean isTold() {
@@ -152,6 +159,8 @@ public final class Attempt {
                 + walkingFromMicros
                 + " "
                 + stationIndex
+                + " "
+                + interrupted
                 + " "
                 + revision
                 + " "

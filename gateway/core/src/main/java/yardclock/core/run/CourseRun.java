@@ -63,6 +63,24 @@ public final class CourseRun {
         }
     }
 
+    /**
+     * Gateway time broke off and goes on somewhere else: no time can be taken across it. Those who
+     * run now have no official time, and the splits they are in must be timed by hand.
+     */
+    public void interrupt(Gathering out) {
+        for (Attempt attempt : attempts.values()) {
+            if (attempt.isOnCourse() && !attempt.turns.isEmpty()) {
+                attempt.interrupted = true;
+                attempt.revision++;
+                attempt.turns.stream()
+                        .filter(turn -> !turn.isFinished() && !turn.isRuled())
+                        .forEach(turn -> turn.interrupted = true);
+                String words = "The gateway's clock was interrupted during this run.";
+                out.conclude(Fact.of(FactKind.ALARM, attempt.number, "", words));
+            }
+        }
+    }
+
     public void setSpeed(int speed) {
         this.speed = speed;
     }

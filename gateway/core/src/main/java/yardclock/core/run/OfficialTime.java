@@ -15,11 +15,15 @@ import java.util.Optional;
 public record OfficialTime(
         int number, long micros, long lowerMicros, long upperMicros, long creditMicros) {
 
-    /** Empty while either end is missing or was ruled void, or a hold is still open. */
+    /**
+     * Empty while either end is missing or was ruled void, while a hold is still open, and when
+     * gateway time broke off in between.
+     */
     public static Optional<OfficialTime> of(ExamPlan plan, Attempt attempt) {
         Mark start = end(attempt, plan.stations().get(0).id(), true);
         Mark finish = end(attempt, plan.last().id(), false);
-        if (start == null || finish == null || attempt.isHeld()) {
+        boolean isKnown = start != null && finish != null && !attempt.isInterrupted();
+        if (!isKnown || attempt.isHeld()) {
             return Optional.empty();
         }
         long credit = 0;

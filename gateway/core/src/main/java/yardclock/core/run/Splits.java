@@ -7,6 +7,10 @@ import yardclock.core.course.Text;
 /** Makes the split of a turn. Pure. */
 public final class Splits {
     private static final Text NO_START = new Text("the start was not seen", "no se vio la salida");
+    private static final Text INTERRUPTED =
+            new Text(
+                    "the gateway's clock was interrupted; give the time by hand",
+                    "el reloj de la central se interrumpió; indique el tiempo a mano");
     private static final Text NO_FINISH =
             new Text("the finish was not seen", "no se vio la llegada");
     private static final Text BY_TAP =
@@ -31,7 +35,8 @@ public final class Splits {
     public static Split of(Turn turn) {
         Mark start = turn.start();
         Mark finish = turn.finish();
-        boolean complete = start != null && finish != null && turn.isFinished() || turn.isRuled();
+        boolean seen = start != null && finish != null && turn.isFinished();
+        boolean complete = seen && !turn.isInterrupted() || turn.isRuled();
         SplitState state = state(turn, complete);
         if (state == SplitState.VOID || start == null || finish == null || !complete) {
             return new Split(
@@ -71,14 +76,16 @@ public final class Splits {
     private static long automatic(Turn turn) {
         Mark start = turn.derivedStart();
         Mark finish = turn.derivedFinish();
-        boolean both = start != null && finish != null && !turn.finishByFallback();
+        boolean both = start != null && finish != null;
+        both &= !turn.finishByFallback() && !turn.isInterrupted();
         return both && start.source() != Mark.Source.TAP && finish.source() != Mark.Source.TAP
                 ? finish.stamp().micros() - start.stamp().micros()
                 : -1;
     }
 
     private static long hand(Turn turn) {
-        return turn.startTap() == null || turn.finishTap() == null
+        boolean both = turn.startTap() != null && turn.finishTap() != null;
+        return !both || turn.isInterrupted()
                 ? -1
                 : turn.finishTap().stamp().micros() - turn.startTap().stamp().micros();
     }
@@ -90,6 +97,9 @@ public final class Splits {
 
     /** What speaks against confirming, the weightiest first; null for a clean split. */
     private static Text problem(Turn turn) {
+        if (turn.isInterrupted()) {
+            return INTERRUPTED;
+        }
         if (turn.start() == null) {
             return NO_START;
         }

@@ -36,6 +36,9 @@ public final class Turn {
     /** A sensor and the proctor's tap can't both be right. */
     boolean disagrees;
 
+    /** Gateway time broke off between this turn's start and its finish. */
+    boolean interrupted;
+
     /** The attempt ended here before its time: what comes after changes nothing. */
     boolean isClosed;
 
@@ -111,6 +114,10 @@ public final class Turn {
 
     public boolean hasLateEvidence() {
         return late;
+    }
+
+    public boolean isInterrupted() {
+        return interrupted;
     }
 
     public boolean disagrees() {
@@ -191,6 +198,7 @@ public final class Turn {
                 String.valueOf(late),
                 String.valueOf(disagrees),
                 String.valueOf(isClosed),
+                String.valueOf(interrupted),
                 Long.toString(startFromMicros),
                 Long.toString(wakeMicros),
                 Integer.toString(unassigned),

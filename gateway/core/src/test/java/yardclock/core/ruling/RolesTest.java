@@ -1,0 +1,108 @@
+package yardclock.core.ruling;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+import yardclock.core.engine.TestPlan;
+import yardclock.core.engine.Yard;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Who may do what: every act by every role. */
+class RolesTest {
+    /** Columns: coordinator, technician, proctor, crew, safety. */
+    private static final String TABLE =
+            """
+            release            C - - - -
+            give-start         - - P - -
+            tap                - - P - -
+            call               - - P - -
+            confirm            - - P - -
+            void-split         - - P - -
+            hand-time          - - P - -
+            hold-candidate     C - P - -
+            resume-candidate   C - P - -
+            hold-course        C - - - S
+            resume-course      C - - - -
+            stop-all           C T P W S
+            restart            - - - - S
+            station-ready      C - - W -
+            withdraw           C - P - -
+            no-show            C - - - -
+            tell               C - P - -
+            hand-over          C - - - -
+            identify           - T - - -
+            note               C T P W S
+            """;
+
+    static List<Arguments> table() {
+        List<Arguments> all = new ArrayList<>();
+        for (String line : TABLE.lines().toList()) {
+            String[] words = line.split("\\s+");
+            ActKind kind = ActKind.valueOf(words[0].toUpperCase(Locale.ROOT).replace('-', '_'));
+            for (Role role : Role.values()) {
+                all.add(Arguments.of(kind, role, !words[1 + role.ordinal()].equals("-")));
+            }
+        }
+        return all;
+    }
+
+    @Test
+    void the_table_knows_every_act_and_role() {
+        assertThat(table()).hasSize(ActKind.values().length * Role.values().length);
+        assertThat(TABLE.lines().map(line -> line.split("\\s+")[0]))
+                .containsExactlyElementsOf(
+                        List.of(ActKind.values()).stream().map(ActKind::word).toList());
+    }
+
+    @ParameterizedTest
+    @MethodSource("table")
+    void only_the_roles_in_the_table_may(ActKind kind, Role role, boolean may) {
+        Yard yard = Yard.open(new TestPlan().make());
+        Refusal refusal = yard.at(10).rule(role.word() + "1", some(kind)).refusal();
+        if (may) {
+            assertThat(refusal).isNotEqualTo(Refusal.NOT_YOUR_ROLE);
+        } else {
+            assertThat(refusal).isEqualTo(Refusal.NOT_YOUR_ROLE);
+        }
+    }
+
+    @Test
+    void each_act_is_carried_by_its_own_record() {
+        for (ActKind kind : ActKind.values()) {
+            assertThat(some(kind)).isInstanceOf(kind.type());
+            assertThat(some(kind).kind()).isEqualTo(kind);
+        }
+    }
+
+    private static Act some(ActKind kind) {
+        return switch (kind) {
+            case RELEASE -> new Act.Release(101, "proctor1");
+            case GIVE_START -> new Act.GiveStart(101);
+            case TAP -> new Act.Tap(101, "walk", "start");
+            case CALL -> new Act.Call(101, "walk", "rough", false, "");
+            case CONFIRM -> new Act.Confirm(101, "walk");
+            case VOID_SPLIT -> new Act.VoidSplit(101, "walk", Reason.OTHER, "");
+            case HAND_TIME -> new Act.HandTime(101, "walk", 0, Reason.OTHER, "");
+            case HOLD_CANDIDATE -> new Act.HoldCandidate(101, Reason.OTHER, "");
+            case RESUME_CANDIDATE -> new Act.ResumeCandidate(101);
+            case HOLD_COURSE -> new Act.HoldCourse(Reason.WEATHER, "");
+            case RESUME_COURSE -> new Act.ResumeCourse();
+            case STOP_ALL -> new Act.StopAll("");
+            case RESTART -> new Act.Restart();
+            case STATION_READY -> new Act.StationReady("walk");
+            case WITHDRAW -> new Act.Withdraw(101, "");
+            case NO_SHOW -> new Act.NoShow(101);
+            case TELL -> new Act.Tell(101);
+            case HAND_OVER -> new Act.HandOver(101, "proctor2");
+            case IDENTIFY -> new Act.Identify("u1", 5);
+            case NOTE -> new Act.Note(0, "wet grass");
+        };
+    }
+}
