@@ -20,6 +20,9 @@ import java.util.concurrent.locks.LockSupport;
  * waits a little, which holds the broker back through the socket; when that does not help, or the
  * journal loses a batch, the connection is given up and nothing more is taken from it. The broker
  * then delivers everything unacknowledged again, in order.
+ *
+ * <p>A retained sign of life is as old as it may be and would make a dead unit look alive, so it is
+ * passed over; a retained last will still is news.
  */
 final class Arrivals implements Connection.Arrivals {
     private static final Logger LOG = LoggerFactory.getLogger(Arrivals.class);
@@ -92,11 +95,16 @@ final class Arrivals implements Connection.Arrivals {
 
     private Decoded decode(Arrival arrival) {
         boolean replayed = arrival.message.isRetained();
-        if (replayed && !arrival.topic.endsWith("/health") && !arrival.topic.endsWith("/applied")) {
+        boolean mayBeRetained =
+                arrival.topic.endsWith("/health") || arrival.topic.endsWith("/applied");
+        if (replayed && !mayBeRetained) {
             return Decoded.refused(
                     RejectionReason.RETAINED, "a retained message of this kind is never taken");
         }
         Decoded decoded = messages.decode(arrival.topic, arrival.message.getPayload());
+        if (replayed && decoded.inputs().stream().anyMatch(Input.Health.class::isInstance)) {
+            return Decoded.NOTHING;
+        }
         return decoded.answer()
                 .map(a -> exchanges.answered(a, arrival.gatewayMicros, clock.realNanos()))
                 .orElse(decoded);

@@ -12,6 +12,8 @@ import java.util.Optional;
  * that one bad edge does not hold up its neighbours for ever. Every other message gives one thing.
  */
 public record Decoded(List<Input> inputs, Optional<Answer> answer, List<Rejection> rejections) {
+    static final Decoded NOTHING = new Decoded(List.of(), Optional.empty(), List.of());
+
     public Decoded {
         inputs = List.copyOf(inputs);
         rejections = List.copyOf(rejections);

@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.awaitility.Awaitility.await;
 
+import org.awaitility.Awaitility;
 import org.eclipse.paho.client.mqttv3.IMqttToken;
 import org.eclipse.paho.client.mqttv3.MqttException;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -28,6 +31,17 @@ class MosquittoTest {
     private final BenchLane lane = new BenchLane(64);
     private final List<AutoCloseable> open = new ArrayList<>();
     private Mosquitto broker;
+
+    /** A machine that builds other things beside takes its time. */
+    @BeforeAll
+    static void bePatient() {
+        Awaitility.setDefaultTimeout(Duration.ofSeconds(30));
+    }
+
+    @AfterAll
+    static void beAsPatientAsBefore() {
+        Awaitility.reset();
+    }
 
     @BeforeEach
     void open() throws Exception {
@@ -86,7 +100,7 @@ class MosquittoTest {
         broker.kill();
         await().until(() -> !link.isUp());
         broker.start();
-        await().atMost(Duration.ofSeconds(20)).until(link::isUp);
+        await().until(link::isUp);
         unit("fu-02").edges(0, 0);
         await().until(() -> seqs().size() == 1);
     }

@@ -3,8 +3,11 @@ package yardclock.app.stations;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
+import org.awaitility.Awaitility;
 import org.eclipse.paho.client.mqttv3.IMqttToken;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -24,6 +27,17 @@ class StationLinkTest {
 
     private Yard yard;
     private final BenchLane lane = new BenchLane(1_000);
+
+    /** A machine that builds other things beside takes its time. */
+    @BeforeAll
+    static void bePatient() {
+        Awaitility.setDefaultTimeout(Duration.ofSeconds(30));
+    }
+
+    @AfterAll
+    static void beAsPatientAsBefore() {
+        Awaitility.reset();
+    }
 
     @BeforeEach
     void open() throws Exception {
@@ -157,6 +171,17 @@ class StationLinkTest {
     }
 
     @Test
+    void aRetainedSignOfLifeIsPassedOverAndARetainedLastWillIsTaken() throws Exception {
+        yard.unit("fu-01").sayRetained("health", BenchUnit.health(BenchUnit.BOOT));
+        yard.unit("fu-02").sayRetained("health", "{\"v\":1,\"up\":0}");
+        StationLink link = linked();
+        await().until(() -> link.counts().received() == 2);
+        await().until(() -> lane.journal().contains(new Input.UnitDown("fu-02")));
+        assertThat(lane.journal()).hasSize(1);
+        assertThat(link.rejections().total()).isZero();
+    }
+
+    @Test
     void aUnitThatIsHeardIsAskedForTheTimeInABurst() throws Exception {
         linked();
         BenchUnit unit = yard.unit("fu-01");
@@ -217,7 +242,7 @@ class StationLinkTest {
         await().until(() -> Yard.TROUBLES.of(StationLink.TROUBLE).contains(yard.uri()));
         link.release(List.of(new Effect.Kept("fu-02", BenchUnit.BOOT, 8)));
         yard.startBroker();
-        await().atMost(Duration.ofSeconds(20)).until(link::isUp);
+        await().until(link::isUp);
         assertThat(Yard.TROUBLES.of(StationLink.TROUBLE)).isEqualTo("ok");
         BenchUnit unit = yard.unit("fu-02");
         unit.listen("kept");
