@@ -59,6 +59,9 @@ final class Refusals {
 
     private void write(Context request, int status, Body body) {
         meter.accept(body.refused());
+        if (status == 401) {
+            request.header("WWW-Authenticate", "Bearer");
+        }
         request.status(status).contentType("application/json").result(json(body));
         request.skipRemainingHandlers();
     }

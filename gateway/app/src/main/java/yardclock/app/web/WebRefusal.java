@@ -7,7 +7,7 @@ enum WebRefusal {
     MALFORMED(400, "This request cannot be read."),
     UNKNOWN_TOKEN(401, "This device is not enrolled. Ask the coordinator for a code."),
     WRONG_ROLE(403, "This role may not do that."),
-    NOT_PUBLIC(403, "This is not public."),
+    NOT_PUBLIC(401, "This is not public. Ask the coordinator for a code."),
     WRONG_ORIGIN(403, "This request came from another site's page."),
     NOT_FOUND(404, "There is nothing at this address."),
     METHOD_NOT_HERE(405, "This address cannot be used in this way."),

@@ -5,6 +5,7 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
+import io.javalin.http.MethodNotAllowedResponse;
 
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.Server;
@@ -125,11 +126,16 @@ public final class WebServer implements AutoCloseable {
         } else if (!hosts.isFromOurPage(request)) {
             refusals.refuse(request, WebRefusal.WRONG_ORIGIN);
         } else if (!METHODS.contains(request.method())) {
+            request.header("Allow", "GET, POST");
             refusals.refuse(request, WebRefusal.METHOD_NOT_HERE);
         }
     }
 
     private void refuse(HttpResponseException refused, Context request) {
+        if (refused instanceof MethodNotAllowedResponse) {
+            // Every address of the table has exactly one method.
+            request.header("Allow", request.method().equals(HandlerType.GET) ? "POST" : "GET");
+        }
         refusals.refuse(request, WebRefusal.ofStatus(refused.getStatus()));
     }
 

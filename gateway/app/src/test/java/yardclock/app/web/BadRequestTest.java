@@ -171,7 +171,9 @@ class BadRequestTest {
         refused(bench.get("/nowhere", null), 404, "not-found");
         refused(bench.get("/api/nowhere", Role.COORDINATOR), 404, "not-found");
         refused(bench.post("/api/state", null, "{}"), 405, "method-not-here");
-        refused(bench.get("/api/rulings", Role.PROCTOR), 405, "method-not-here");
+        HttpResponse<String> rulings = bench.get("/api/rulings", Role.PROCTOR);
+        refused(rulings, 405, "method-not-here");
+        assertThat(rulings.headers().firstValue("Allow")).contains("POST");
         HttpRequest delete = bench.request("/api/plan", Role.COORDINATOR).DELETE().build();
         refused(bench.send(delete), 405, "method-not-here");
         refused(bench.get("/api/telling/abc", Role.COORDINATOR), 400, "malformed");

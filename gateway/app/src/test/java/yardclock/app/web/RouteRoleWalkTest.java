@@ -67,14 +67,14 @@ class RouteRoleWalkTest {
     @Test
     void theLeaderboardIsPublicOnlyWhenThePlanSaysSo() throws Exception {
         Route board = route("/api/live/leaderboard");
-        assertThat(status(board, null)).isEqualTo(403);
+        assertThat(status(board, null)).isEqualTo(401);
         bench.leaderboardPublic = true;
         try {
             assertThat(status(board, null)).isEqualTo(200);
         } finally {
             bench.leaderboardPublic = false;
         }
-        assertThat(status(board, null)).isEqualTo(403);
+        assertThat(status(board, null)).isEqualTo(401);
     }
 
     @Test
