@@ -35,9 +35,8 @@ public final class GatewayProcess {
     /** Starts it; also again after it was killed. Does not wait until it is up. */
     public synchronized void start() throws DemoFailedException {
         List<String> command =
-                java(
+                command(
                         "-Xmx192m",
-                        MAIN,
                         "serve",
                         "--data",
                         folder.path().toString(),
@@ -64,8 +63,8 @@ public final class GatewayProcess {
         }
     }
 
-    /** The same Java with a small heap, as on a board, and the same class path. */
-    private static List<String> java(String heap, String main, String... arguments) {
+    /** One of the gateway's commands, on the same Java, with a small heap as on a board. */
+    public static List<String> command(String heap, String... arguments) {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.add(heap);
@@ -74,7 +73,7 @@ public final class GatewayProcess {
         command.add("-XX:TieredStopAtLevel=1");
         command.add("-cp");
         command.add(System.getProperty("java.class.path"));
-        command.add(main);
+        command.add(MAIN);
         command.addAll(List.of(arguments));
         return command;
     }
@@ -134,7 +133,7 @@ public final class GatewayProcess {
     /** Reads the day's journal with the gateway's own command, in another process. */
     public JournalEdges journalEdges() throws DemoFailedException {
         List<String> command =
-                java("-Xmx96m", MAIN, "journal", folder.journal().toString(), "--as", "ndjson");
+                command("-Xmx96m", "journal", folder.journal().toString(), "--as", "ndjson");
         try {
             Process reading =
                     new ProcessBuilder(command)

@@ -69,7 +69,7 @@ public final class SimulatedDay implements AutoCloseable {
         this.settings = settings;
         stage = new LiveStage(settings.speed());
         gateway = new Gateway(URI.create("http://" + settings.http()));
-        feed = new FeedWatch(stage);
+        feed = new FeedWatch();
         watch = new DayWatch(roster.lines().size());
         Map<String, VirtualUnit> units =
                 FieldUnits.build(
@@ -185,7 +185,10 @@ public final class SimulatedDay implements AutoCloseable {
 
     public Figures figures(JournalEdges journal, List<UnitCounts> units)
             throws DemoFailedException {
-        return new Referee(book, feed, settings.speed()).judge(results(), units, journal, digest());
+        long ahead =
+                yard.units().stream().mapToLong(VirtualUnit::aheadOfGatewayMicros).min().orElse(0);
+        return new Referee(book, feed, ahead, settings.speed())
+                .judge(results(), units, journal, digest());
     }
 
     @Override

@@ -15,20 +15,20 @@ final class Assignments {
     private static final long TOLERANCE_MICROS = 5_000_000;
 
     private final TruthBook book;
-
-    Assignments(TruthBook book) {
-        this.book = book;
-    }
+    private final long aheadOfGatewayMicros;
 
     /**
-     * The proposals that are wrong.
-     *
-     * @param feed what proposed them, and knows how gateway time lies
+     * @param aheadOfGatewayMicros how far the truth's time is ahead of the gateway's
      */
-    List<Proposal> wrong(FeedWatch feed) {
+    Assignments(TruthBook book, long aheadOfGatewayMicros) {
+        this.book = book;
+        this.aheadOfGatewayMicros = aheadOfGatewayMicros;
+    }
+
+    List<Proposal> wrong(List<Proposal> proposals) {
         List<Proposal> wrong = new ArrayList<>();
-        for (Proposal proposal : feed.proposals()) {
-            if (!isRight(proposal, feed.stageMicros(proposal.micros()))) {
+        for (Proposal proposal : proposals) {
+            if (!isRight(proposal, proposal.micros() + aheadOfGatewayMicros)) {
                 wrong.add(proposal);
             }
         }

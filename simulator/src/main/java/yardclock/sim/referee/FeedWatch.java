@@ -7,7 +7,6 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 import yardclock.app.json.Json;
-import yardclock.sim.stage.Stage;
 import yardclock.sim.tablets.Stream;
 
 import java.util.ArrayList;
@@ -15,22 +14,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 
-/**
- * Listens to the timing feed: gathers every mark proposed from a sensor, and learns how gateway
- * time lies against the stage's. Safe from any thread.
- */
+/** Listens to the timing feed and gathers every mark a sensor proposed. Safe from any thread. */
 public final class FeedWatch {
     private static final Logger LOG = LoggerFactory.getLogger(FeedWatch.class);
     private static final Set<String> BY_SENSOR = Set.of("automatic", "button");
     private static final Set<String> PROPOSING = Set.of("mark-proposed", "mark-changed");
 
-    private final Stage stage;
     private final List<Proposal> proposals = new ArrayList<>();
-    private long offset = Long.MAX_VALUE;
-
-    public FeedWatch(Stage stage) {
-        this.stage = stage;
-    }
 
     /** Takes one message of {@code /api/feed}. */
     public void take(Stream.Message message) {
@@ -45,7 +35,6 @@ public final class FeedWatch {
     }
 
     private synchronized void take(JsonNode message) {
-        offset = Math.min(offset, stage.nowMicros() - message.path("gatewayMicros").asLong());
         JsonNode fact = message.path("fact");
         String source = fact.path("words").asText("").toLowerCase(Locale.ROOT);
         if (PROPOSING.contains(fact.path("kind").asText("")) && BY_SENSOR.contains(source)) {
@@ -60,10 +49,5 @@ public final class FeedWatch {
 
     synchronized List<Proposal> proposals() {
         return List.copyOf(proposals);
-    }
-
-    /** The stage's time at a gateway time, late by the shortest way of the feed. */
-    synchronized long stageMicros(long gatewayMicros) {
-        return gatewayMicros + offset;
     }
 }

@@ -53,6 +53,10 @@ public final class JournalEdges {
         return edges;
     }
 
+    public boolean holds(String unit, String boot, int seq) {
+        return held.getOrDefault(key(unit, boot), new BitSet()).get(seq);
+    }
+
     /** How many of the edges a unit stamped are not here. */
     public long missingOf(UnitCounts unit) {
         BitSet seqs = held.getOrDefault(key(unit.unit(), unit.boot()), new BitSet());

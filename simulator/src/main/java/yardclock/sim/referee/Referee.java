@@ -17,11 +17,13 @@ public final class Referee {
 
     private final TruthBook book;
     private final FeedWatch feed;
+    private final long aheadOfGatewayMicros;
     private final int speed;
 
-    public Referee(TruthBook book, FeedWatch feed, int speed) {
+    public Referee(TruthBook book, FeedWatch feed, long aheadOfGatewayMicros, int speed) {
         this.book = book;
         this.feed = feed;
+        this.aheadOfGatewayMicros = aheadOfGatewayMicros;
         this.speed = speed;
     }
 
@@ -31,7 +33,7 @@ public final class Referee {
             JournalEdges journal,
             String digest) {
         SplitErrors errors = SplitErrors.of(results, book);
-        List<Proposal> wrong = new Assignments(book).wrong(feed);
+        List<Proposal> wrong = new Assignments(book, aheadOfGatewayMicros).wrong(feed.proposals());
         wrong.forEach(proposal -> LOG.warn("wrongly assigned: {}", proposal));
         return new Figures(
                 results.size(),

@@ -6,7 +6,8 @@ import java.util.List;
 
 /**
  * The ring of edges a unit has not been told to drop. Holds four hours at one edge a second, as the
- * contract asks. When it is full the oldest edge goes, and is counted.
+ * contract asks. When it is full the newest edge is given up, and counted: its number stays a
+ * visible gap.
  */
 final class EdgeBuffer {
     /** 4 h at one edge a second. */
@@ -22,10 +23,10 @@ final class EdgeBuffer {
 
     void add(StoredEdge edge) {
         if (edges.size() == capacity) {
-            edges.removeFirst();
             overflowed++;
+        } else {
+            edges.addLast(edge);
         }
-        edges.addLast(edge);
     }
 
     /** Drops everything up to and including a sequence number. */

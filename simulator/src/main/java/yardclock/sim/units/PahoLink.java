@@ -28,13 +28,15 @@ public final class PahoLink implements UnitLink, MqttCallback {
             Map.of("kept", 1, "resend", 1, "settings", 1, "identify", 1, "ask", 0, "show", 0);
     private static final int KEEP_ALIVE_SECONDS = 5;
     private static final int MOST_IN_FLIGHT = 1_000;
-    private static final int RETRY_REAL_MILLIS = 400;
+    private static final int FIRST_RETRY_REAL_MILLIS = 400;
+    private static final int LAST_RETRY_REAL_MILLIS = 2_000;
 
     private final Stage stage;
     private final String unit;
     private final MqttConnectOptions options;
     private final MqttAsyncClient client;
     private Receiver receiver;
+    private volatile int retryMillis = FIRST_RETRY_REAL_MILLIS;
     private volatile boolean closed;
 
     public PahoLink(Stage stage, String brokerUri, String unit, String password) {
@@ -86,8 +88,7 @@ public final class PahoLink implements UnitLink, MqttCallback {
         String[] topics = LISTENS.keySet().stream().map(n -> topic(unit, n)).toArray(String[]::new);
         int[] qos = LISTENS.values().stream().mapToInt(Integer::intValue).toArray();
         try {
-            client.subscribe(
-                    topics, qos, null, whenDone(() -> stage.soon(receiver::up), this::startOver));
+            client.subscribe(topics, qos, null, whenDone(this::subscribed, this::startOver));
         } catch (MqttException e) {
             startOver(e);
         }
@@ -102,8 +103,14 @@ public final class PahoLink implements UnitLink, MqttCallback {
     private void retry(Throwable cause) {
         if (!closed) {
             LOG.debug("{} has no broker: {}", unit, cause.toString());
-            stage.afterRealMillis(RETRY_REAL_MILLIS, this::connect);
+            stage.afterRealMillis(retryMillis, this::connect);
+            retryMillis = Math.min(LAST_RETRY_REAL_MILLIS, retryMillis * 3 / 2);
         }
+    }
+
+    private void subscribed() {
+        retryMillis = FIRST_RETRY_REAL_MILLIS;
+        stage.soon(receiver::up);
     }
 
     @Override
@@ -143,7 +150,7 @@ public final class PahoLink implements UnitLink, MqttCallback {
     private void lost() {
         if (!closed) {
             stage.soon(receiver::down);
-            stage.afterRealMillis(RETRY_REAL_MILLIS, this::connect);
+            stage.afterRealMillis(FIRST_RETRY_REAL_MILLIS, this::connect);
         }
     }
 

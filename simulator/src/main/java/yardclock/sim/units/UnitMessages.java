@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -23,6 +24,22 @@ final class UnitMessages {
     static final int MOST_EDGES = 32;
 
     private static final JsonMapper JSON = JsonMapper.builder().build();
+
+    /** What must stand in the gateway's messages as a whole number, and what as a text. */
+    private static final Map<String, List<String>> NUMBERS =
+            Map.of(
+                    "kept", List.of("upto"),
+                    "resend", List.of("from", "to"),
+                    "show", List.of("output", "expiresMs"),
+                    "settings", List.of("version"),
+                    "identify", List.of("seconds"));
+
+    private static final Map<String, List<String>> TEXTS =
+            Map.of(
+                    "kept", List.of("boot"),
+                    "resend", List.of("boot"),
+                    "ask", List.of("id"),
+                    "show", List.of("what"));
 
     private UnitMessages() {}
 
@@ -90,15 +107,24 @@ final class UnitMessages {
                         .put("windMmPerS", reading.windMillimetresPerSecond()));
     }
 
-    /** A message from the gateway, or empty when it is not JSON or not of this version. */
-    static Optional<JsonNode> read(byte[] payload) {
+    /** A message from the gateway, or empty when it breaks the contract. */
+    static Optional<JsonNode> read(String name, byte[] payload) {
         try {
             JsonNode message = JSON.readTree(payload);
-            boolean ours = message != null && message.path("v").asInt() == VERSION;
-            return ours ? Optional.of(message) : Optional.empty();
+            return isSound(name, message) ? Optional.of(message) : Optional.empty();
         } catch (IOException e) {
             return Optional.empty();
         }
+    }
+
+    private static boolean isSound(String name, JsonNode message) {
+        JsonNode version = message.path("v");
+        return version.isIntegralNumber()
+                && version.asInt() == VERSION
+                && NUMBERS.getOrDefault(name, List.of()).stream()
+                        .allMatch(field -> message.path(field).isIntegralNumber())
+                && TEXTS.getOrDefault(name, List.of()).stream()
+                        .allMatch(field -> message.path(field).isTextual());
     }
 
     private static ObjectNode versioned() {

@@ -8,7 +8,9 @@ import java.security.SecureRandom;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.ObjLongConsumer;
 
 /**
@@ -34,6 +36,8 @@ public final class VirtualUnit implements UnitLink.Receiver {
     private long nextSeq;
     private long lastTick;
     private int settingsVersion = -1;
+    private final AtomicLong refused = new AtomicLong();
+    private final AtomicLong aheadOfGateway = new AtomicLong(Long.MAX_VALUE);
     private boolean up;
 
     public VirtualUnit(Stage stage, UnitSettings settings, UnitLink link) {
@@ -116,18 +120,32 @@ public final class VirtualUnit implements UnitLink.Receiver {
     @Override
     public void arrived(String name, byte[] payload) {
         long receivedTick = clock.tickAt(stage.nowMicros());
-        UnitMessages.read(payload)
-                .ifPresent(
-                        message -> {
-                            if (name.equals("ask")) {
-                                answer(message, receivedTick);
-                            } else {
-                                stage.soon(() -> obey(name, message));
-                            }
-                        });
+        Optional<JsonNode> message = UnitMessages.read(name, payload);
+        if (message.isEmpty()) {
+            refused.incrementAndGet();
+        } else if (name.equals("ask")) {
+            answer(message.get(), receivedTick);
+        } else {
+            stage.soon(() -> obey(name, message.get()));
+        }
+    }
+
+    /**
+     * How far the stage's time is ahead of the gateway's, by the quickest question so far; too much
+     * by its time under way. {@link Long#MAX_VALUE} before the first.
+     */
+    public long aheadOfGatewayMicros() {
+        return aheadOfGateway.get();
+    }
+
+    /** How many messages this unit could not read. */
+    public long refused() {
+        return refused.get();
     }
 
     private void answer(JsonNode ask, long receivedTick) {
+        long ahead = stage.nowMicros() - ask.path("gateway").asLong();
+        aheadOfGateway.accumulateAndGet(ahead, Math::min);
         long sentTick = clock.tickAt(stage.nowMicros());
         byte[] answer = UnitMessages.answer(ask.path("id").asText(), boot, receivedTick, sentTick);
         send("answer", answer, 0, false);

@@ -8,7 +8,6 @@ import org.junit.jupiter.api.Test;
 import yardclock.core.result.Result;
 import yardclock.sim.people.TruthBook;
 import yardclock.sim.people.TruthBookWriter;
-import yardclock.sim.stage.VirtualStage;
 import yardclock.sim.tablets.Stream;
 import yardclock.sim.units.UnitCounts;
 
@@ -21,35 +20,34 @@ class RefereeTest {
     private static final long SECOND = 1_000_000;
     private static final String DECK = "low-deck";
 
-    private final VirtualStage stage = new VirtualStage(10);
+    /** Gateway time runs this far ahead of the truth's here. */
+    private static final long GATEWAY_AHEAD = 50 * SECOND;
+
     private final TruthBook book = new TruthBook();
-    private final FeedWatch feed = new FeedWatch(stage);
+    private final FeedWatch feed = new FeedWatch();
 
     @BeforeEach
     void number_12_crawls_from_100_to_160_seconds() {
         TruthBookWriter.visit(book, 12, DECK, 100 * SECOND, 160 * SECOND);
         TruthBookWriter.visit(book, 13, DECK, 400 * SECOND, 470 * SECOND);
-        stage.advanceMicros(500 * SECOND);
     }
 
-    /** Gateway time runs 50 s ahead of the stage here. */
     private void proposes(int number, String point, long seconds, String source) {
-        long gateway = (500 + 50) * SECOND;
         feed.take(
                 new Stream.Message(
                         "1",
                         "fact",
                         """
-                        {"frame":1,"entry":1,"gatewayMicros":%d,"fact":{"kind":"mark-proposed",
+                        {"frame":1,"entry":1,"gatewayMicros":1,"fact":{"kind":"mark-proposed",
                         "number":%d,"station":"low-deck","point":"%s","stamp":{"micros":%d},
                         "words":"%s"}}
                         """
                                 .formatted(
-                                        gateway, number, point, (seconds + 50) * SECOND, source)));
+                                        number, point, seconds * SECOND + GATEWAY_AHEAD, source)));
     }
 
     private int wrong() {
-        return new Assignments(book).wrong(feed).size();
+        return new Assignments(book, -GATEWAY_AHEAD).wrong(feed.proposals()).size();
     }
 
     @Test

@@ -16,13 +16,13 @@ class EdgeBufferTest {
     }
 
     @Test
-    void a_full_ring_loses_its_oldest_edge_and_says_so() {
+    void a_full_store_gives_up_the_newest_edge_and_says_so() {
         EdgeBuffer buffer = new EdgeBuffer(3);
         for (int seq = 0; seq < 5; seq++) {
             buffer.add(edge(seq));
         }
         assertThat(buffer.overflowed()).isEqualTo(2);
-        assertThat(buffer.from(0, 10)).extracting(StoredEdge::seq).containsExactly(2L, 3L, 4L);
+        assertThat(buffer.from(0, 10)).extracting(StoredEdge::seq).containsExactly(0L, 1L, 2L);
     }
 
     @Test

@@ -1,0 +1,70 @@
+package yardclock.sim.endtoend;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import yardclock.app.broker.UnitPasswords;
+import yardclock.app.settings.DemoPlan;
+import yardclock.core.course.FieldUnit;
+import yardclock.sim.demo.DayFolder;
+import yardclock.sim.demo.DemoSettings;
+import yardclock.sim.referee.Figures;
+import yardclock.sim.referee.JournalEdges;
+import yardclock.sim.units.UnitCounts;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Four candidates at sixty times real time, through a real mosquitto, with somebody looking on. */
+class FieldBrokerDayTest {
+    private static final long SEED = 11;
+
+    @TempDir Path temporary;
+
+    @Test
+    void an_onlooker_at_a_real_broker_counts_the_edges_the_journal_holds() throws Exception {
+        DayFolder folder = DayFolder.forNewDay(temporary.resolve("day"));
+        Path brokers = Files.createDirectory(temporary.resolve("broker"));
+        try (FieldBroker broker = new FieldBroker(brokers, passwords(folder.path()));
+                Onlooker onlooker = new Onlooker(broker.uri());
+                RunningDay running = new RunningDay(settings(broker.uri()), folder)) {
+            running.awaitFinished(100);
+            List<UnitCounts> counts = running.awaitAllKept();
+            JournalEdges journal = running.gateway.journalEdges();
+            await().atMost(Duration.ofSeconds(10))
+                    .until(() -> onlooker.edges().size() >= journal.distinct());
+            assertThat(onlooker.broken()).isEmpty();
+            assertThat(onlooker.edges())
+                    .allMatch(e -> journal.holds(e.unit(), e.boot(), e.seq()))
+                    .hasSize(Math.toIntExact(journal.distinct()));
+            Figures figures = running.day.figures(journal, counts);
+            assertThat(figures.lostEdges()).as("seed %d: %s", SEED, figures).isZero();
+            assertThat(figures.wrongAssignments()).as("seed %d: %s", SEED, figures).isZero();
+            assertThat(figures.candidates()).isEqualTo(4);
+            assertThat(running.day.repeats(counts) * 10).isGreaterThan(figures.edges());
+        }
+    }
+
+    private static DemoSettings settings(String brokerUri) throws Exception {
+        return new DemoSettings(
+                60, SEED, 4, FreePort.address(), "127.0.0.1:1", brokerUri, null, true);
+    }
+
+    /** Made before the gateway's first start, so that both brokers' sides know them. */
+    private static Map<String, String> passwords(Path folder) throws Exception {
+        List<String> units =
+                DemoPlan.plan().plan().fieldUnits().stream().map(FieldUnit::id).toList();
+        UnitPasswords made = UnitPasswords.in(folder, units);
+        Map<String, String> passwords = new TreeMap<>();
+        passwords.put(UnitPasswords.GATEWAY, made.of(UnitPasswords.GATEWAY));
+        units.forEach(unit -> passwords.put(unit, made.of(unit)));
+        return passwords;
+    }
+}
