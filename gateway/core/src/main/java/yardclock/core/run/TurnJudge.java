@@ -149,6 +149,7 @@ final class TurnJudge {
         } else if (!finish.mark().equals(turn.finish)) {
             turn.finish = finish.mark();
             tellChanged(turn, FINISH, turn.finish, out);
+            leftOtherwise(turn, nowMicros, out);
         } else if (wasDoubtful != turn.disagrees) {
             bump(turn);
         }
@@ -227,9 +228,25 @@ final class TurnJudge {
             return;
         }
         attempt.phase = Attempt.Phase.WALKING;
+        seekNextStart(attempt, nowMicros, out);
+    }
+
+    private void seekNextStart(Attempt attempt, long nowMicros, Gathering out) {
         StationRun next = course.stationAt(attempt.stationIndex);
         if (next.current().number == 0) {
             judge(next, next.current(), nowMicros, out);
+        }
+    }
+
+    /** Who left a station sooner than was thought may have begun the next one before that. */
+    private void leftOtherwise(Turn turn, long nowMicros, Gathering out) {
+        Attempt attempt = course.attempts.get(turn.number);
+        boolean walksFromHere =
+                attempt.phase == Attempt.Phase.WALKING
+                        && attempt.stationIndex == course.plan.indexOf(turn.station.id()) + 1;
+        if (walksFromHere) {
+            attempt.walkingFromMicros = turn.finish.stamp().lowerMicros();
+            seekNextStart(attempt, nowMicros, out);
         }
     }
 

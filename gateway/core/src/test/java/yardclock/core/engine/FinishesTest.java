@@ -132,6 +132,22 @@ class FinishesTest {
     }
 
     @Test
+    void a_finish_that_was_sooner_than_tapped_lets_the_next_start_be_found() {
+        toDrag();
+        walk.leaveMat("u2/1").after(9).tap("drag", "post");
+        Input.Edge blocked = yard.after(1).happens("u2/3", 1);
+        Input.Edge clear = yard.after(1).happens("u2/3", 0);
+        walk.after(5).leaveMat("u3/1");
+        long start = Math.round(yard.now() * SECOND);
+        walk.after(20).tap("drag", "finish");
+        yard.after(15).take(blocked);
+        yard.take(clear);
+        yard.after(2);
+        assertThat(yard.split(101, "poles").startMicros()).isEqualTo(start);
+        assertThat(post().station().id()).isEqualTo("poles");
+    }
+
+    @Test
     void a_sensor_that_speaks_long_after_the_tap_makes_the_split_doubtful() {
         toDrag();
         walk.leaveMat("u2/1").after(9).tap("drag", "post").tap("drag", "finish");
