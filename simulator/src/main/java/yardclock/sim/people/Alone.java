@@ -45,11 +45,6 @@ final class Alone implements Companion {
     }
 
     @Override
-    public void finished(Candidate candidate, int stationIndex) {
-        // walks on
-    }
-
-    @Override
     public void mishap(Candidate candidate, int stationIndex, Mishap.Kind kind) {
         // nothing is called for a candidate nobody of ours is with
     }

@@ -37,6 +37,8 @@ public final class Candidate {
     private Companion companion;
     private Phase phase = Phase.QUEUED;
     private int index;
+    private int begun;
+    private int finished;
 
     public Candidate(
             Stage stage, Yard yard, List<Station> course, CandidateRun run, TruthBook book) {
@@ -58,6 +60,15 @@ public final class Candidate {
 
     public Phase phase() {
         return phase;
+    }
+
+    /** How many stations this candidate has begun; the same or one more than were finished. */
+    public int begun() {
+        return begun;
+    }
+
+    public int finished() {
+        return finished;
     }
 
     public void accompaniedBy(Companion other) {
@@ -104,7 +115,7 @@ public final class Candidate {
         for (Move move : script.moves()) {
             ahead.add(yard.plan(move, start));
         }
-        plan(start, () -> book.started(number(), station, start));
+        plan(start, () -> noteBegun(station, start));
         for (Sight sight : script.sights()) {
             String seen = sight.checkpoint();
             plan(start + sight.offsetMicros(), () -> companion.sees(this, station, seen));
@@ -118,6 +129,11 @@ public final class Candidate {
         plan(start + script.finishMicros(), () -> finish(start + script.finishMicros()));
     }
 
+    private void noteBegun(String station, long start) {
+        begun = index + 1;
+        book.started(number(), station, start);
+    }
+
     private void meetMishap() {
         Mishap.Kind kind = run.mishap().kind();
         int where = index;
@@ -129,6 +145,7 @@ public final class Candidate {
 
     private void finish(long at) {
         int done = index;
+        finished = done + 1;
         yard.setSpot(course.get(done).id(), Spot.TO_BE_PUT_BACK);
         if (done + 1 == course.size()) {
             phase = Phase.DONE;

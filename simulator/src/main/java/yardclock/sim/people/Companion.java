@@ -18,7 +18,10 @@ public interface Companion {
      */
     void nears(Candidate candidate, int stationIndex, long plannedStart);
 
-    void finished(Candidate candidate, int stationIndex);
+    /** The candidate is through with a station and walks on, or is done. */
+    default void finished(Candidate candidate, int stationIndex) {
+        // most companions only walk along
+    }
 
     void mishap(Candidate candidate, int stationIndex, Mishap.Kind kind);
 }

@@ -20,8 +20,6 @@ import java.util.function.IntFunction;
 public final class Proctor implements Companion {
     private static final long PLACE_MICROS = 3_000_000;
     private static final long ASK_AGAIN_REAL_MILLIS = 3_000;
-    private static final long MISSED_FINISH_MICROS = 8_000_000;
-    private static final long MISSED_FINISH_REAL_MILLIS = 250;
 
     private final Stage stage;
     private final Tablet<PostFrame> tablet;
@@ -29,6 +27,7 @@ public final class Proctor implements Companion {
     private final IntFunction<Candidate> people;
     private final Paperwork paperwork;
     private final StationWait stationWait;
+    private final Lookout lookout;
     private Candidate beside;
     private boolean askedForStart;
 
@@ -40,10 +39,12 @@ public final class Proctor implements Companion {
         this.people = people;
         this.paperwork = new Paperwork(stage, tablet, ground);
         this.stationWait = new StationWait(stage, tablet, ground);
+        this.lookout = new Lookout(stage, tablet);
     }
 
     public void begin() {
         tablet.open(this::looksAt);
+        lookout.begin(() -> beside);
     }
 
     private void looksAt(PostFrame frame) {
@@ -117,30 +118,6 @@ public final class Proctor implements Companion {
     @Override
     public void nears(Candidate candidate, int stationIndex, long plannedStart) {
         stationWait.nears(candidate, stationIndex, plannedStart);
-    }
-
-    /** Presses the finish by hand when the page has plainly not seen it. */
-    @Override
-    public void finished(Candidate candidate, int stationIndex) {
-        String station = ground.stationId(stationIndex);
-        stage.afterMicros(
-                MISSED_FINISH_MICROS,
-                () ->
-                        stage.afterRealMillis(
-                                MISSED_FINISH_REAL_MILLIS,
-                                () -> tapMissedFinish(candidate.number(), station)));
-    }
-
-    private void tapMissedFinish(int number, String station) {
-        PostFrame.Candidate shown = tablet.isFresh() ? tablet.newest().candidate() : null;
-        boolean stillThere =
-                shown != null
-                        && shown.number() == number
-                        && shown.station() != null
-                        && shown.station().id().equals(station);
-        if (stillThere) {
-            tap(number, station, "finish");
-        }
     }
 
     @Override

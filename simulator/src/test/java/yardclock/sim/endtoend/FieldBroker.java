@@ -7,8 +7,10 @@ import java.net.InetSocketAddress;
 import java.net.Socket;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 
 /**
  * A real mosquitto with the files of {@code deploy/}: only where it listens and where its files lie
@@ -108,8 +110,14 @@ final class FieldBroker implements AutoCloseable {
         return "tcp://127.0.0.1:" + port;
     }
 
+    /** Its folder goes too. */
     @Override
-    public void close() throws InterruptedException {
+    public void close() throws InterruptedException, IOException {
         process.destroyForcibly().waitFor();
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(file);
+            }
+        }
     }
 }
