@@ -10,7 +10,7 @@ export function doneList(page, done) {
   return html`<section aria-labelledby="done">
     <h2 id="done">${say("control.done")} (${done.length})</h2>
     ${done.length === 0 ? html`<p>${say("control.nobody-done")}</p>` : nothing}
-    <ul class="plain">${done.map((one) => line(page, one))}</ul>
+    <ul class="plain">${done.toReversed().map((one) => line(page, one))}</ul>
   </section>`;
 }
 

@@ -3,6 +3,7 @@
 import { html, nothing } from "lit";
 import { Page } from "../parts/page.js";
 import { courseMap } from "../parts/course-map.js";
+import { heatCard } from "../parts/heat-card.js";
 import { warnings } from "../parts/sentences.js";
 import { patch } from "../parts/stations.js";
 import { say } from "../lib/say.js";
@@ -26,7 +27,7 @@ class Control extends Page {
     return html`
       <div class="control-side">
         ${nextUp(this, frame)} ${this.#courseRulings(frame.head)} ${waiting(frame.waiting)}
-        ${proctors(frame.proctors)}
+        ${proctors(frame.proctors)} ${heatCard(frame.head.heat)}
       </div>
       <div class="control-wide">
         ${this.#alarms(frame.alarms)}

@@ -10,27 +10,38 @@ import { callZone, markAndFinish, resumeZone, startZone } from "./post-zones.js"
 import { missing } from "./post-state.js";
 import { splits } from "./post-splits.js";
 import { openCall } from "./post-call.js";
+import { WaterLock } from "./post-lock.js";
 
 class Post extends Page {
   job = { name: "post", roles: ["proctor"], stream: "post" };
+  lock = new WaterLock(() => this.requestUpdate());
+
+  isLocked() {
+    return this.lock.on;
+  }
+
+  cover() {
+    return this.lock.cover(this.link.frame?.candidate?.number);
+  }
 
   middle(frame) {
     const candidate = frame.candidate;
     if (!candidate) return free(frame);
     const under = !["finished", "done"].includes(candidate.phase);
     return html`
-      ${this.#who(candidate)}
+      ${this.#who(candidate, under)}
       ${under ? this.#zones(candidate) : nothing}
       ${candidate.phase === "finished" ? splits(this, candidate) : nothing}
       ${candidate.phase === "done" ? this.#done(candidate) : nothing}
     `;
   }
 
-  #who(candidate) {
+  #who(candidate, under) {
     const at = candidate.station;
     return html`<section class="who">
       <h2 class="who-number"><span class="quiet">${say("post.number")}</span>
         ${patch(candidate.number, "giant")}</h2>
+      ${under ? this.lock.view() : nothing}
       ${at ? this.#station(candidate, at) : nothing}
     </section>`;
   }
@@ -70,7 +81,7 @@ class Post extends Page {
   }
 
   #done(candidate) {
-    return html`<section class="card">
+    return html`<section class="card stack">
       <h2>${say("done.title")}</h2>
       <p class="large">${candidate.result
         ? code("outcome", candidate.result)
@@ -94,7 +105,7 @@ class Post extends Page {
 }
 
 function free(frame) {
-  return html`<section class="card">
+  return html`<section class="card stack">
     <h2>${say("post.free")}</h2>
     <p class="large">${frame.person}</p>
     <p>${say("post.free-how")}</p>

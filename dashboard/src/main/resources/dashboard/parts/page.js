@@ -90,9 +90,11 @@ export class Page extends LitElement {
   /** A job that follows frames over time overrides this; it runs before the redraw. */
   framed(_frame) {}
 
-  /** Exam time now, running on between frames. */
+  /** Exam time now, running on between frames; on a link gone silent the clocks stand still. */
   now() {
-    return examNow(this.link.frame.head, this.link.framedMs, performance.now());
+    const nowMs = performance.now();
+    const untilMs = linkState.isStale(this.link, nowMs) ? this.link.heardMs : nowMs;
+    return examNow(this.link.frame.head, this.link.framedMs, untilMs);
   }
 
   /** The newest frame once `entry` is in it; null when it does not come while a person waits. */
@@ -154,14 +156,14 @@ export class Page extends LitElement {
     document.documentElement.dataset.stale = stale;
     document.documentElement.dataset.link = this.link.phase;
     document.title = `${say(`page.${this.job.name}`)} · Yardclock`;
-    const asking = this.ask.question !== null;
+    const asking = this.ask.question !== null || this.isLocked();
     return html`
       ${header(this, stale, linkState.ageSeconds(this.link, now))}
       <div class="stage">
         <main class="middle job-${this.job.name}" tabindex="0" ?inert=${asking}>
           ${this.#middle()}
         </main>
-        ${this.ask.view()} ${this.notes.view()}
+        ${this.ask.view()} ${this.cover()} ${this.notes.view()}
       </div>
       ${this.badge ? this.#dock(asking) : nothing} ${this.stop.overlay()}
     `;
@@ -188,6 +190,15 @@ export class Page extends LitElement {
   }
 
   middle(_frame) {
+    return nothing;
+  }
+
+  /** Whether the middle takes no presses for now; what says so lies over it. */
+  isLocked() {
+    return false;
+  }
+
+  cover() {
     return nothing;
   }
 

@@ -76,7 +76,7 @@ export class Stop {
     const state = this.sending ? "sending" : this.hold.pressing ? "pressing" : "rest";
     return html`<button
       type="button"
-      class="zone stop"
+      class="zone stop holdable"
       data-act="stop"
       data-state=${state}
       @pointerdown=${this.hold.begin}

@@ -5,7 +5,6 @@ export const onControl = {
   "control.nobody": ["Nobody waits", "Nadie espera"],
   "control.release": ["Release {number}", "Dar salida al {number}"],
   "control.release-none": ["Nobody to release", "Nadie por salir"],
-  "control.release-ready": ["ready", "listo"],
   "control.release-not": ["not yet", "aún no"],
   "control.with": ["with {person}", "con {person}"],
   "control.choose-proctor": ["Which proctor goes along?", "¿Qué evaluador acompaña?"],
@@ -43,7 +42,6 @@ export const onControl = {
   "phase.finished": ["finished, splits open", "terminó, parciales abiertos"],
 
   "control.waiting": ["Waiting", "En espera"],
-  "control.place": ["place {place}", "lugar {place}"],
   "control.group": ["group {group}", "grupo {group}"],
   "control.proctors": ["Proctors", "Evaluadores"],
   "control.free": ["free", "libre"],
@@ -81,7 +79,6 @@ export const onControl = {
   "board.course-done": ["Course done", "Recorrido terminado"],
   "board.place": ["place {place}", "lugar {place}"],
   "board.call": ["call {from} to {to}", "llamada {from} a {to}"],
-  "board.delay": ["Delay", "Demora"],
   "board.times": ["Times, provisional until sealed", "Tiempos, provisionales hasta el sello"],
   "board.provisional": ["provisional", "provisional"],
   "board.none": ["none", "ninguno"],

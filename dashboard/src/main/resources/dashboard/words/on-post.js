@@ -9,8 +9,6 @@ export const onPost = {
   "post.station-of": ["Station {index} of {of}", "Estación {index} de {of}"],
   "post.not-ready": ["Station is not ready: {state}", "La estación no está lista: {state}"],
   "post.walking": ["Walk to station {index}", "Camine a la estación {index}"],
-  "post.running": ["Running", "En curso"],
-  "post.before-start": ["Before the start", "Antes de la salida"],
   "post.finish-when": ["Finish: {words}", "Meta: {words}"],
   "post.finish-judged": ["Finish: your press", "Meta: su pulsación"],
 
@@ -35,10 +33,6 @@ export const onPost = {
   "zone.held": ["On hold", "En pausa"],
   "zone.held-how": ["the time is credited", "el tiempo se abona"],
 
-  "point.by-proctor": ["you see it", "lo ve usted"],
-  "point.by-sensor": ["a sensor sees it", "lo ve un sensor"],
-  "point.seen": ["seen", "visto"],
-  "point.open": ["not yet", "aún no"],
   "post.put-right": [
     "Not seen yet: {names}. The candidate can still go back.",
     "Aún no visto: {names}. El candidato todavía puede volver.",
@@ -75,7 +69,6 @@ export const onPost = {
   "splits.other": ["Void or hand time", "Anular o manual"],
   "splits.hand": ["by your taps {time}", "por sus toques {time}"],
   "splits.width": ["± {half} s", "± {half} s"],
-  "splits.between": ["between {lower} and {upper}", "entre {lower} y {upper}"],
   "splits.clean": ["clean", "limpio"],
   "splits.unclean": ["look closely", "mire bien"],
   "splits.changed": [
@@ -105,5 +98,8 @@ export const onPost = {
   "sheet.print": ["Print", "Imprimir"],
   "sheet.missing": ["The sheet could not be fetched.", "No se pudo obtener la hoja."],
   "lock.on": ["Water lock", "Bloqueo por agua"],
-  "lock.off": ["Locked. Hold 0.6 s to unlock", "Bloqueado. Mantenga 0.6 s para abrir"],
+  "lock.how": ["hold 0.6 s", "mantener 0.6 s"],
+  "lock.title": ["Locked against water", "Bloqueado contra el agua"],
+  "lock.off": ["Unlock", "Abrir"],
+  "lock.stop": ["Stop still works.", "El alto sigue funcionando."],
 };

@@ -1,23 +1,22 @@
 package yardclock.pages;
 
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
-
 import com.microsoft.playwright.Page;
 
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 import java.nio.file.Path;
+import java.util.List;
 
 /** Takes a picture of every scripted state, for looking at: {@code -Dpictures.to=DIR}. */
 @Tag("pictures")
 class PicturesTest {
+    private static final String TO = System.getProperty("pictures.to");
+    private static final String LOOK = System.getProperty("pictures.look", "light");
+    private static final String LANGUAGE = System.getProperty("pictures.language", "en");
+
     @Test
     void takesAPictureOfEveryState() {
-        String to = System.getProperty("pictures.to", "");
-        assumeTrue(!to.isEmpty());
-        String look = System.getProperty("pictures.look", "light");
-        String language = System.getProperty("pictures.language", "en");
         try (PageServer server = new PageServer();
                 Chromium chromium = new Chromium()) {
             for (Scene scene : Scene.all()) {
@@ -28,17 +27,40 @@ class PicturesTest {
                             chromium.open(
                                     server.address(scene.path()),
                                     scene.role(),
-                                    new Chromium.Way(glass, language, look, false));
+                                    new Chromium.Way(glass, LANGUAGE, LOOK, false));
                     scene.settle(page);
-                    page.screenshot(
-                            new Page.ScreenshotOptions()
-                                    .setPath(
-                                            Path.of(
-                                                    to,
-                                                    scene.name() + "-" + glass.name() + ".png")));
+                    shoot(page, scene.name(), glass);
                     page.context().close();
                 }
             }
         }
+    }
+
+    @Test
+    void takesPicturesOfALostLinkAndAStopThatWasNotSent() {
+        for (Chromium.Glass glass : List.of(Chromium.Glass.TABLET, Chromium.Glass.PHONE)) {
+            try (PageServer server = new PageServer();
+                    Chromium chromium = new Chromium();
+                    Tablet tablet =
+                            Tablet.show(
+                                    chromium,
+                                    server,
+                                    Scene.named("control"),
+                                    new Chromium.Way(glass, LANGUAGE, LOOK, false))) {
+                Page page = tablet.page();
+                server.fallSilent(true);
+                server.fallDeaf(true);
+                page.waitForSelector("html[data-stale=true]");
+                shoot(page, "stale", glass);
+                page.click("[data-act=stop]", new Page.ClickOptions().setDelay(800));
+                page.waitForSelector(".not-sent");
+                shoot(page, "not-sent", glass);
+            }
+        }
+    }
+
+    private static void shoot(Page page, String name, Chromium.Glass glass) {
+        Path file = Path.of(TO, name + "-" + glass.name() + ".png");
+        page.screenshot(new Page.ScreenshotOptions().setPath(file));
     }
 }

@@ -12,6 +12,9 @@ import java.util.List;
  * @param press a button to press before the page is looked at, or empty
  */
 record Scene(String name, String path, String role, String frame, String press) {
+    /** Long enough for what wants to be held; a plain button does not mind. */
+    private static final double HOLD_MILLIS = 800;
+
     static List<Scene> all() {
         return List.of(
                 new Scene("front", "/#/code=PR0CT0R1", "", "", ""),
@@ -26,6 +29,7 @@ record Scene(String name, String path, String role, String frame, String press) 
                 post("post-rule", "post-splits on running", "[data-act=other-mannequin-drag]"),
                 post("post-done", "post-done on running", ""),
                 post("post-stopped", "post-seen on stopped", ""),
+                post("post-locked", "post-seen on running", "[data-act=lock]"),
                 new Scene("control", "/control", "coordinator", "control on running", ""),
                 new Scene(
                         "control-menu",
@@ -78,8 +82,8 @@ record Scene(String name, String path, String role, String frame, String press) 
     void settle(Page page) {
         page.waitForSelector(isLive() ? "html[data-link=live] main > *" : "form");
         if (!press.isEmpty()) {
-            page.click(press);
-            page.waitForSelector(".ask, .menu");
+            page.click(press, new Page.ClickOptions().setDelay(HOLD_MILLIS));
+            page.waitForSelector(".ask, .menu, .locked");
         }
     }
 

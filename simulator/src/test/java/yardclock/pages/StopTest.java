@@ -104,6 +104,15 @@ class StopTest {
     }
 
     @Test
+    void a_locked_page_takes_no_press_but_stop() {
+        try (Tablet tablet = show("post-locked")) {
+            assertThat(tablet.page().locator("main")).hasAttribute("inert", "");
+            hold(tablet.page());
+            awaitActs("stop-all");
+        }
+    }
+
+    @Test
     void stop_lies_at_the_same_place_on_every_staff_page() {
         for (Chromium.Glass glass : List.of(Chromium.Glass.TABLET, Chromium.Glass.PHONE)) {
             Set<String> places = new HashSet<>();
