@@ -4,8 +4,8 @@ import yardclock.core.course.FieldUnit;
 import yardclock.core.course.SensorPlan;
 import yardclock.core.intake.UnitLedger;
 import yardclock.core.time.ClockStatus;
+import yardclock.core.time.ExchangeClock;
 import yardclock.core.time.GatewayTime;
-import yardclock.core.time.MinimumDelayClock;
 import yardclock.core.time.Stamp;
 import yardclock.core.time.StationTick;
 import yardclock.core.time.UnitClock;
@@ -59,7 +59,7 @@ public final class Unit {
     public UnitClock clock(String boot) {
         UnitClock clock = clocks.get(boot);
         if (clock == null) {
-            clock = new MinimumDelayClock();
+            clock = new ExchangeClock();
             clocks.put(boot, clock);
             if (clocks.size() > CLOCKS_KEPT) {
                 clocks.remove(clocks.keySet().iterator().next());
@@ -71,7 +71,7 @@ public final class Unit {
     /** The figures of a boot's clock, of one never compared if there is none. */
     public ClockStatus clockStatus(String boot, GatewayTime now) {
         UnitClock clock = clocks.get(boot);
-        return (clock == null ? new MinimumDelayClock() : clock).status(now);
+        return (clock == null ? new ExchangeClock() : clock).status(now);
     }
 
     /** A new time line of the gateway: what was compared with the old one is of no use any more. */

@@ -20,5 +20,21 @@ public interface UnitClock {
      */
     Optional<Stamp> at(StationTick tick, GatewayTime arrival);
 
+    /** The same from exchanges on both sides of the tick; better once {@link #isSettled}. */
+    Optional<Stamp> settled(StationTick tick, GatewayTime arrival);
+
+    /** Whether enough exchanges came after the tick that its stamp will not change any more. */
+    boolean isSettled(StationTick tick);
+
+    /** Whether the tick lies where the clock jumped, so that its limits must cover both sides. */
+    boolean isDoubtful(StationTick tick);
+
+    /**
+     * The gateway time between two ticks, as duration with limits: microseconds plus the rate's
+     * uncertainty, not two independent intervals. Empty when a jump lies between, or while the rate
+     * is not known.
+     */
+    Optional<Stamp> elapsed(StationTick start, StationTick finish);
+
     ClockStatus status(GatewayTime now);
 }

@@ -59,8 +59,9 @@ class WholeCourseTest {
         new Walk(yard, 101, "proctor1").at(10).wholeCourse();
         Result result = yard.result(101);
         long width = result.upperMicros() - result.lowerMicros();
-        // Two stamps of 8 ms round trips a hundred seconds old at most, and two sensors of 2 ms.
-        assertThat(width).isBetween(16_000L, 70_000L);
+        // Two stamps of 8 ms round trips and two sensors of 2 ms. With so few exchanges nothing is
+        // known of the crystal, so the stamps widen by up to 500 ppm of their distance.
+        assertThat(width).isBetween(16_000L, 130_000L);
     }
 
     @Test

@@ -1,0 +1,205 @@
+package yardclock.core.time;
+
+/**
+ * Where a tick lies in gateway time, from the exchanges of one clock segment.
+ *
+ * <p><b>Interval.</b> Two envelopes that rest on causality, intersected. The hard one takes every
+ * exchange and lets the rate be anything within ±Φ, where Φ is at least {@link #RATE_PPM} and grows
+ * with the rates the window allows. The band one asks which straight clocks no leg of the window
+ * contradicts ({@link RateBand}), with {@link #WANDER_PPM} of slack for a rate that moves. Both are
+ * widened by {@link #READING_MICROS}. The edge's own arrival is an upper limit too.
+ *
+ * <p><b>Estimate.</b> The {@link DirectionalFit} of the window, clamped into the interval.
+ *
+ * <p>Pure; safe from any thread as long as the history does not change meanwhile.
+ */
+final class ClockEstimator {
+    /** What an undisciplined crystal is assumed to keep, until its own exchanges say otherwise. */
+    static final double RATE_PPM = 50;
+
+    /**
+     * Added to the fastest rate the window allows: warming up, sun and shade outside the window.
+     */
+    static final double RATE_MARGIN_PPM = 15;
+
+    /** A window that leaves the rate more room than this either way says nothing of its middle. */
+    static final double RATE_TELLING_PPM = 40;
+
+    /** Of the room a window leaves the rate either way, this part is allowed for at least. */
+    static final double RATE_MARGIN_OF_UNSURE = 0.8;
+
+    /** No crystal is this far off; a clock that seems so contradicts itself. */
+    static final double RATE_LIMIT_PPM = 500;
+
+    /** How far the rate may be from its mean within a window. */
+    static final double WANDER_PPM = 5;
+
+    /** Four standard deviations of a stamp's own noise (50 µs). */
+    static final double READING_MICROS = 200;
+
+    static final long LIVE_WINDOW_MICROS = 300_000_000;
+    static final long FINAL_WINDOW_MICROS = 150_000_000;
+    private static final int WINDOW_LEAST = 8;
+    static final int BAND_LEAST = 4;
+    private static final double PPM = 1e-6;
+
+    private final ExchangeHistory history;
+    private final int count;
+    private final long tick;
+    private final double arrival;
+    private double lower = Double.NEGATIVE_INFINITY;
+    private double upper = Double.POSITIVE_INFINITY;
+
+    /**
+     * @param count how many exchanges of the history may be used, from the first
+     * @param arrivalMicros when the gateway learned of the tick; {@link Long#MAX_VALUE} if unknown
+     */
+    ClockEstimator(ExchangeHistory history, int count, long tick, long arrivalMicros) {
+        this.history = history;
+        this.count = count;
+        this.tick = tick;
+        this.arrival =
+                arrivalMicros == Long.MAX_VALUE
+                        ? Double.POSITIVE_INFINITY
+                        : (double) (arrivalMicros - tick);
+    }
+
+    /**
+     * An answer, offsets relative to the tick already added.
+     *
+     * @param contradiction the limits exclude each other: the clock was not what was assumed
+     */
+    record Answer(
+            Stamp stamp,
+            boolean contradiction,
+            double ratePpm,
+            double rateLowPpm,
+            double rateHighPpm,
+            double floorRoundTripMicros) {}
+
+    /** With exchanges up to now. */
+    Answer live() {
+        long newest = history.unitMiddle(count - 1);
+        int from = history.firstAtOrAfter(Math.min(tick, newest) - LIVE_WINDOW_MICROS);
+        return answer(from, count);
+    }
+
+    /** With exchanges on both sides. */
+    Answer settled() {
+        int from = history.firstAtOrAfter(tick - FINAL_WINDOW_MICROS);
+        int to = Math.min(count, history.firstAtOrAfter(tick + FINAL_WINDOW_MICROS));
+        return answer(from, to);
+    }
+
+    /** With the exchanges of a window given by their places. */
+    Answer settledOver(int from, int to) {
+        return answer(from, to);
+    }
+
+    private Answer answer(int windowFrom, int windowTo) {
+        int from = windowFrom;
+        int to = windowTo;
+        if (to - from < WINDOW_LEAST) {
+            int at = Math.min(count, history.firstAtOrAfter(tick));
+            from = Math.max(0, at - WINDOW_LEAST);
+            to = Math.min(count, at + WINDOW_LEAST);
+        }
+        return to - from < BAND_LEAST ? hardOnly() : full(from, to);
+    }
+
+    /** Too few exchanges for a rate: the rate may be anything. */
+    private Answer hardOnly() {
+        narrowByHard(RATE_LIMIT_PPM);
+        int best = 0;
+        for (int i = 1; i < count; i++) {
+            best = history.roundTrip(i) < history.roundTrip(best) ? i : best;
+        }
+        double offset =
+                (double) (history.gatewaySent(best) - history.unitReceived(best)) / 2
+                        + (double) (history.gatewayReceived(best) - history.unitSent(best)) / 2;
+        return finish(offset, 0, null, (double) history.roundTrip(best));
+    }
+
+    private Answer full(int from, int to) {
+        int n = to - from;
+        double[] downAt = new double[n];
+        double[] downOffset = new double[n];
+        double[] upAt = new double[n];
+        double[] upOffset = new double[n];
+        for (int i = 0; i < n; i++) {
+            downAt[i] = history.unitReceived(from + i) - tick;
+            downOffset[i] = history.gatewaySent(from + i) - history.unitReceived(from + i);
+            upAt[i] = history.unitSent(from + i) - tick;
+            upOffset[i] = history.gatewayReceived(from + i) - history.unitSent(from + i);
+        }
+        RateBand band = band(downAt, downOffset, upAt, upOffset);
+        if (band == null) {
+            narrowByHard(RATE_LIMIT_PPM);
+            return new Answer(null, true, 0, -RATE_LIMIT_PPM, RATE_LIMIT_PPM, 0);
+        }
+        narrowByHard(rateBound(band));
+        lower = Math.max(lower, band.lowest());
+        upper = Math.min(upper, band.highest());
+        DirectionalFit fit = new DirectionalFit(downAt, downOffset, upAt, upOffset);
+        fit.run(band.centre(), band.centreRate(), RATE_LIMIT_PPM * PPM);
+        return finish(fit.offset(), fit.rate(), band, fit.floorRoundTrip());
+    }
+
+    private RateBand band(double[] downAt, double[] downOffset, double[] upAt, double[] upOffset) {
+        int n = downAt.length;
+        LineEnvelope low = new LineEnvelope(n);
+        LineEnvelope highNegated = new LineEnvelope(n + 1);
+        // Slopes must rise: a leg at time u has slope −u as a lower limit and u as a negated upper
+        // one.
+        for (int i = n - 1; i >= 0; i--) {
+            double slack = WANDER_PPM * PPM * Math.abs(downAt[i]) + READING_MICROS;
+            low.add(-downAt[i], downOffset[i] - slack);
+        }
+        boolean arrivalAdded = arrival == Double.POSITIVE_INFINITY;
+        for (int i = 0; i < n; i++) {
+            if (!arrivalAdded && upAt[i] >= 0) {
+                highNegated.add(0, -(arrival + READING_MICROS));
+                arrivalAdded = true;
+            }
+            double slack = WANDER_PPM * PPM * Math.abs(upAt[i]) + READING_MICROS;
+            highNegated.add(upAt[i], -(upOffset[i] + slack));
+        }
+        if (!arrivalAdded) {
+            highNegated.add(0, -(arrival + READING_MICROS));
+        }
+        return RateBand.solve(low, highNegated, RATE_LIMIT_PPM * PPM);
+    }
+
+    /**
+     * What the rate is assumed to stay within: the data sheet's bound, widened where the window
+     * says that this crystal is near it or over. The less the window says, the wider.
+     */
+    private static double rateBound(RateBand band) {
+        double centre = Math.abs(band.centreRate()) / PPM;
+        double fastest = Math.max(Math.abs(band.rateLow()), Math.abs(band.rateHigh())) / PPM;
+        double unsure = (band.rateHigh() - band.rateLow()) / 2 / PPM;
+        double margin = Math.max(RATE_MARGIN_PPM, RATE_MARGIN_OF_UNSURE * unsure);
+        boolean isTelling = unsure <= RATE_TELLING_PPM;
+        return Math.max(RATE_PPM, isTelling ? Math.min(fastest, centre + margin) : fastest);
+    }
+
+    private void narrowByHard(double ratePpm) {
+        HardEnvelope hard = HardEnvelope.of(history, count, tick, ratePpm);
+        lower = Math.max(lower, hard.lower() - READING_MICROS);
+        upper = Math.min(upper, hard.upper() + READING_MICROS);
+    }
+
+    private Answer finish(double offset, double rate, RateBand band, double floor) {
+        double low = band == null ? -RATE_LIMIT_PPM : band.rateLow() / PPM;
+        double high = band == null ? RATE_LIMIT_PPM : band.rateHigh() / PPM;
+        upper = Math.min(upper, arrival);
+        if (lower > upper) {
+            return new Answer(null, true, rate / PPM, low, high, floor);
+        }
+        double clamped = Math.max(lower, Math.min(upper, offset));
+        long lowest = tick + (long) Math.floor(lower);
+        long highest = tick + (long) Math.ceil(upper);
+        long middle = Math.max(lowest, Math.min(highest, tick + (long) Math.rint(clamped)));
+        return new Answer(new Stamp(middle, lowest, highest), false, rate / PPM, low, high, floor);
+    }
+}

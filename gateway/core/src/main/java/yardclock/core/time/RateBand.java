@@ -1,0 +1,97 @@
+package yardclock.core.time;
+
+import java.util.Arrays;
+
+/**
+ * All straight clocks that no message contradicts: a linear program over two variables, the offset
+ * at one tick and the rate, solved exactly.
+ *
+ * <p>Every downlink leg says that the clock line lies above a point, every uplink leg that it lies
+ * below one. For a fixed rate the offset then lies between the highest of the lower lines and the
+ * lowest of the upper ones; both are piecewise straight in the rate, so the extremes lie in their
+ * corners. Offsets are microseconds, rates are parts per one.
+ *
+ * @param lowest the lowest offset any feasible rate allows
+ * @param highest the highest one
+ * @param rateLow the lowest feasible rate
+ * @param rateHigh the highest one
+ * @param centreRate the rate that leaves the most room
+ * @param centre the offset in the middle of that room
+ */
+record RateBand(
+        double lowest,
+        double highest,
+        double rateLow,
+        double rateHigh,
+        double centreRate,
+        double centre) {
+
+    /**
+     * @param lower for each rate the offset's lower limit, convex
+     * @param upperNegated for each rate minus the offset's upper limit, convex
+     * @return null when no rate within ± {@code rateLimit} leaves any room: a contradiction
+     */
+    static RateBand solve(LineEnvelope lower, LineEnvelope upperNegated, double rateLimit) {
+        double[] corners = corners(lower, upperNegated, rateLimit);
+        int best = 0;
+        for (int i = 1; i < corners.length; i++) {
+            if (room(lower, upperNegated, corners[i]) > room(lower, upperNegated, corners[best])) {
+                best = i;
+            }
+        }
+        if (room(lower, upperNegated, corners[best]) < 0) {
+            return null;
+        }
+        double from = edge(lower, upperNegated, corners, best, -1);
+        double to = edge(lower, upperNegated, corners, best, 1);
+        double lowest = Math.min(lower.at(from), lower.at(to));
+        double highest = Math.max(-upperNegated.at(from), -upperNegated.at(to));
+        for (double corner : corners) {
+            if (corner >= from && corner <= to) {
+                lowest = Math.min(lowest, lower.at(corner));
+                highest = Math.max(highest, -upperNegated.at(corner));
+            }
+        }
+        double rate = corners[best];
+        double centre = (lower.at(rate) - upperNegated.at(rate)) / 2;
+        return new RateBand(lowest, highest, from, to, rate, centre);
+    }
+
+    private static double[] corners(LineEnvelope a, LineEnvelope b, double limit) {
+        double[] corners = new double[a.corners() + b.corners() + 2];
+        int n = 0;
+        corners[n++] = -limit;
+        corners[n++] = limit;
+        for (LineEnvelope envelope : new LineEnvelope[] {a, b}) {
+            for (int i = 0; i < envelope.corners(); i++) {
+                double corner = envelope.corner(i);
+                if (corner > -limit && corner < limit) {
+                    corners[n++] = corner;
+                }
+            }
+        }
+        double[] used = Arrays.copyOf(corners, n);
+        Arrays.sort(used);
+        return used;
+    }
+
+    private static double room(LineEnvelope lower, LineEnvelope upperNegated, double rate) {
+        return -upperNegated.at(rate) - lower.at(rate);
+    }
+
+    /** From the best corner outwards: the last rate that still leaves room. */
+    private static double edge(
+            LineEnvelope lower, LineEnvelope upperNegated, double[] corners, int best, int step) {
+        int i = best;
+        while (i + step >= 0 && i + step < corners.length) {
+            double here = room(lower, upperNegated, corners[i]);
+            double there = room(lower, upperNegated, corners[i + step]);
+            if (there < 0) {
+                double part = here / (here - there);
+                return corners[i] + part * (corners[i + step] - corners[i]);
+            }
+            i += step;
+        }
+        return corners[i];
+    }
+}
