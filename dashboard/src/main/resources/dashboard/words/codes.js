@@ -111,12 +111,15 @@ export const codes = {
   ],
 
   "refusal.malformed": ["This request cannot be read.", "Esta petición no se puede leer."],
-  "refusal.unknown-token": [
-    "This device is not enrolled. Ask the coordinator for a code.",
-    "Este equipo no está registrado. Pida un código a coordinación.",
+  "refusal.name-missing": ["Who are you? Enter your name.", "¿Quién es usted? Escriba su nombre."],
+  "refusal.name-too-long": [
+    "At most 60 characters for the name.",
+    "Como máximo 60 caracteres para el nombre.",
   ],
-  "refusal.wrong-role": ["This role may not do that.", "Este rol no puede hacer eso."],
-  "refusal.not-public": ["This is not public.", "Esto no es público."],
+  "refusal.not-public": [
+    "This is not public. Ask the coordinator for a code.",
+    "Esto no es público. Pida un código a coordinación.",
+  ],
   "refusal.wrong-origin": [
     "This request came from another site's page.",
     "Esta petición vino de la página de otro sitio.",

@@ -71,9 +71,9 @@ final class Gate {
         } else if (answer.get().isRefused()) {
             refusals.refuse(request, answer.get());
         } else if (answer.get().value().isEmpty()) {
-            refusals.refuse(request, WebRefusal.UNKNOWN_TOKEN);
+            refusals.refuse(request, WebRefusal.UNKNOWN_DEVICE);
         } else if (!request.routeRoles().contains(Permit.of(theHolder(request).role()))) {
-            refusals.refuse(request, WebRefusal.WRONG_ROLE);
+            refusals.refuse(request, WebRefusal.NOT_YOUR_ROLE);
         }
     }
 
@@ -87,7 +87,7 @@ final class Gate {
     private static WebRefusal withoutToken(Set<RouteRole> permits) {
         return permits.contains(Permit.PUBLIC_BY_PLAN)
                 ? WebRefusal.NOT_PUBLIC
-                : WebRefusal.UNKNOWN_TOKEN;
+                : WebRefusal.UNKNOWN_DEVICE;
     }
 
     private static String token(Context request) {

@@ -1,5 +1,8 @@
 package yardclock.app.web;
 
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executor;
@@ -8,6 +11,8 @@ import java.util.concurrent.atomic.AtomicReference;
 
 /** The streams of one audience and the slot for its newest frame. Safe from any thread. */
 final class Listeners {
+    private static final Logger LOG = LoggerFactory.getLogger(Listeners.class);
+
     private final Executor pump;
     private final Map<LiveStream, Mailbox> mailboxes = new ConcurrentHashMap<>();
     private final AtomicReference<Painter.Painted> newest = new AtomicReference<>();
@@ -41,7 +46,13 @@ final class Listeners {
 
     private void deliver() {
         Painter.Painted frame = newest.getAndSet(null);
-        byte[] shared = SseText.message("frame", frame.number(), frame.frame());
+        byte[] shared;
+        try {
+            shared = SseText.message("frame", frame.number(), frame.frame());
+        } catch (IllegalStateException e) {
+            LOG.error("frame {} was not sent", frame.number(), e);
+            return;
+        }
         mailboxes.forEach(
                 (stream, mailbox) -> {
                     mailbox.put(shared);

@@ -38,23 +38,14 @@ final class Refusals {
         write(request, status(refusal.code()), new Body(refusal.code(), refusal.words()));
     }
 
+    /** The rules' refusals are conflicts, but for those that are about who asks. */
     private static int status(String reason) {
-        if (reason.equals(Refusal.NOT_YOUR_ROLE.code())
-                || reason.equals(Refusal.NOT_YOUR_CANDIDATE.code())) {
-            return 403;
-        }
-        if (reason.equals(Refusal.UNKNOWN_DEVICE.code())) {
-            return 401;
-        }
-        if (reason.startsWith("name-")) {
-            return 400;
-        }
         for (WebRefusal own : WebRefusal.values()) {
             if (own.reason().equals(reason)) {
                 return own.status();
             }
         }
-        return 409;
+        return reason.equals(Refusal.NOT_YOUR_CANDIDATE.code()) ? 403 : 409;
     }
 
     private void write(Context request, int status, Body body) {

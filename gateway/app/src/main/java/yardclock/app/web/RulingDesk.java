@@ -8,6 +8,7 @@ import yardclock.app.lane.Inbox.Receipt;
 import yardclock.core.engine.Input;
 import yardclock.core.ruling.Act;
 import yardclock.core.ruling.Devices.Holder;
+import yardclock.core.ruling.Refusal;
 import yardclock.core.ruling.Verdict;
 
 import java.io.IOException;
@@ -59,7 +60,7 @@ final class RulingDesk {
             return Answer.refused(act.refused(), act.words());
         }
         if (!act.value().kind().allows(holder.role())) {
-            return Answer.refused(WebRefusal.WRONG_ROLE.reason(), WebRefusal.WRONG_ROLE.words());
+            return Answer.refused(Refusal.NOT_YOUR_ROLE);
         }
         return Answer.of(
                 new Input.Ruling(

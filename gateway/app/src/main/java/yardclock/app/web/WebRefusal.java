@@ -5,8 +5,10 @@ import java.util.Locale;
 /** Why a request is turned away before the rules are even asked. */
 enum WebRefusal {
     MALFORMED(400, "This request cannot be read."),
-    UNKNOWN_TOKEN(401, "This device is not enrolled. Ask the coordinator for a code."),
-    WRONG_ROLE(403, "This role may not do that."),
+    NAME_MISSING(400, "Who are you? Enter your name."),
+    NAME_TOO_LONG(400, "At most 60 characters for the name."),
+    UNKNOWN_DEVICE(401, "This device is not enrolled. Ask the coordinator for a code."),
+    NOT_YOUR_ROLE(403, "This role may not do that."),
     NOT_PUBLIC(401, "This is not public. Ask the coordinator for a code."),
     WRONG_ORIGIN(403, "This request came from another site's page."),
     NOT_FOUND(404, "There is nothing at this address."),

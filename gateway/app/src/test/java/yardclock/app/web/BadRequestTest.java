@@ -111,7 +111,7 @@ class BadRequestTest {
     @Test
     void anActOfAnotherRoleIsRefused() throws Exception {
         String release = "{\"act\":\"release\",\"number\":12,\"proctorDevice\":\"t-proctor\"}";
-        refusedRuling(ruling(release), 403, "wrong-role");
+        refusedRuling(ruling(release), 403, "not-your-role");
     }
 
     @Test
