@@ -1,0 +1,155 @@
+package yardclock.core.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
+
+import org.junit.jupiter.api.Test;
+
+import yardclock.core.board.ControlFrame;
+import yardclock.core.board.PostFrame;
+import yardclock.core.course.ExamPlan;
+import yardclock.core.result.OutcomeKind;
+import yardclock.core.result.Result;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.TreeSet;
+
+/**
+ * Whatever a yard does, the rules never fail and never lose their invariants. A failed rule would
+ * leave the whole day in a picture that stands still.
+ */
+class RandomYardTest {
+    private static final int SEEDS = 40;
+    private static final int STEPS = 400;
+
+    @Test
+    void whatever_happens_the_rules_hold() {
+        int started = 0;
+        int done = 0;
+        for (long seed = 1; seed <= SEEDS; seed++) {
+            Yard yard = run(seed);
+            started += yard.engine().results().stream().mapToInt(r -> r.splits().size()).sum();
+            done +=
+                    (int)
+                            yard.engine().results().stream()
+                                    .filter(r -> !r.outcome().isEmpty())
+                                    .count();
+            if (seed % 20 == 0) {
+                assertSameDigestAgain(yard, seed);
+            }
+        }
+        assertThat(started)
+                .as("the chaos is not so great that nobody starts")
+                .isGreaterThan(5 * SEEDS);
+        assertThat(done).isGreaterThan(SEEDS / 3);
+    }
+
+    private static Yard run(long seed) {
+        ExamPlan plan =
+                seed % 3 == 0
+                        ? new TestPlan().firstMovement().releaseEvery(5).make()
+                        : new TestPlan().releaseEvery(5).make();
+        Yard yard = Yard.open(plan);
+        RandomYard random = new RandomYard(seed, yard);
+        List<Result> before = yard.engine().results();
+        for (int step = 0; step < STEPS; step++) {
+            try {
+                random.step();
+                if (step % 20 == 0) {
+                    check(yard, plan);
+                    compare(before, yard.engine().results());
+                    before = yard.engine().results();
+                }
+            } catch (RuntimeException | AssertionError e) {
+                Entry last = yard.journal().get(yard.journal().size() - 1);
+                fail("seed " + seed + ", step " + step + ", entry " + last, e);
+            }
+        }
+        return yard;
+    }
+
+    private static void check(Yard yard, ExamPlan plan) {
+        Engine engine = yard.engine();
+        OptionalLong deadline = engine.nextDeadlineMicros();
+        long now = yard.view().gatewayMicros();
+        deadline.ifPresent(
+                at -> assertThat(at).as("a deadline lies ahead").isGreaterThan(now - 31_000_000));
+        ControlFrame control = engine.control(yard.view());
+        assertThat(control.next().blockers().isEmpty())
+                .isEqualTo(control.next().ready() || control.next().number() == 0);
+        engine.bench(yard.view());
+        engine.crew(yard.view());
+        engine.board(yard.view());
+        engine.leaderboard(yard.view());
+        TreeSet<Integer> besides = new TreeSet<>();
+        for (int i = 1; i <= 4; i++) {
+            PostFrame post = engine.post(yard.view(), "proctor" + i);
+            if (post.candidate() != null) {
+                boolean isThrough = List.of("finished", "done").contains(post.candidate().phase());
+                assertThat(post.candidate().splits().isEmpty() || isThrough).isTrue();
+                assertThat(besides.add(post.candidate().number())).as("one proctor each").isTrue();
+            }
+        }
+        engine.results().forEach(result -> check(result, plan));
+    }
+
+    private static void check(Result result, ExamPlan plan) {
+        if (!result.outcome().isEmpty()) {
+            assertThat(Arrays.stream(OutcomeKind.values()).map(OutcomeKind::word))
+                    .contains(result.outcome());
+        }
+        List<String> order = plan.stations().stream().map(s -> s.id()).toList();
+        List<String> stations = result.splits().stream().map(Result.SplitLine::station).toList();
+        assertThat(stations).as("in course order").isEqualTo(order.subList(0, stations.size()));
+        if (result.officialMicros() != -1) {
+            Result.SplitLine first = result.splits().get(0);
+            Result.SplitLine last = result.splits().get(result.splits().size() - 1);
+            assertThat(result.officialMicros())
+                    .as("one running clock")
+                    .isEqualTo(
+                            last.finishMicros()
+                                    - first.startMicros()
+                                    - result.creditedHoldMicros());
+            assertThat(result.officialMicros())
+                    .isBetween(result.lowerMicros(), result.upperMicros());
+        }
+        for (Result.SplitLine line : result.splits()) {
+            if (line.splitMicros() >= 0) {
+                assertThat(line.splitMicros())
+                        .as("%s", line)
+                        .isEqualTo(line.finishMicros() - line.startMicros())
+                        .isBetween(line.lowerMicros(), line.upperMicros());
+            }
+        }
+    }
+
+    /** What was ruled on stays as it was ruled. */
+    private static void compare(List<Result> before, List<Result> after) {
+        for (int i = 0; i < before.size(); i++) {
+            for (Result.SplitLine old : before.get(i).splits()) {
+                boolean isRuled = List.of("confirmed", "void", "by-hand").contains(old.state());
+                if (isRuled) {
+                    Result.SplitLine now =
+                            after.get(i).splits().get(before.get(i).splits().indexOf(old));
+                    assertThat(now.state()).isEqualTo(old.state());
+                    assertThat(now.splitMicros()).isEqualTo(old.splitMicros());
+                    assertThat(now.startMicros()).isEqualTo(old.startMicros());
+                }
+            }
+            if (!before.get(i).outcome().isEmpty()) {
+                assertThat(after.get(i).outcome()).isEqualTo(before.get(i).outcome());
+                assertThat(after.get(i).officialMicros()).isEqualTo(before.get(i).officialMicros());
+            }
+        }
+    }
+
+    private static void assertSameDigestAgain(Yard yard, long seed) {
+        Engine again = new Engine();
+        List<Entry> journal = new ArrayList<>(yard.journal());
+        journal.forEach(again::apply);
+        assertThat(again.digest()).as("seed %d", seed).isEqualTo(yard.engine().digest());
+    }
+}
