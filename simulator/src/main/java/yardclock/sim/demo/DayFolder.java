@@ -69,7 +69,7 @@ public final class DayFolder {
         StringBuilder csv = new StringBuilder("number,name,group\n");
         for (RosterLine line : roster.lines()) {
             String name = roster.name(line.number()).orElse("");
-            csv.append(line.number()).append(',').append(name).append(',');
+            csv.append(line.number()).append(',').append(quoted(name)).append(',');
             csv.append(line.group()).append('\n');
         }
         try {
@@ -78,6 +78,11 @@ public final class DayFolder {
         } catch (IOException e) {
             throw new DemoFailedException("The roster cannot be written: " + e.getMessage(), e);
         }
+    }
+
+    /** As RFC 4180 asks where a name has a comma or a quotation mark in it. */
+    private static String quoted(String name) {
+        return '"' + name.replace("\"", "\"\"") + '"';
     }
 
     /** The gateway's first one-time codes by role. */
