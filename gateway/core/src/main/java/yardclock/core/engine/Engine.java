@@ -200,8 +200,9 @@ public final class Engine {
     }
 
     private void keepAlarm(Fact alarm) {
-        String where = alarm.station().isEmpty() ? "" : alarm.station() + ": ";
-        alarms.addFirst(where + alarm.words());
+        String who = alarm.number() == 0 ? "" : alarm.number() + " ";
+        String where = (who + alarm.station()).strip();
+        alarms.addFirst(where.isEmpty() ? alarm.words() : where + ": " + alarm.words());
         if (alarms.size() > ALARMS_KEPT) {
             alarms.removeLast();
         }

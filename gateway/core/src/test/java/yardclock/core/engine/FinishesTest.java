@@ -18,6 +18,8 @@ class FinishesTest {
     void a_finish_is_provisional_until_its_time_has_passed() {
         toDrag();
         drag();
+        long release = Math.round(yard.now() * SECOND);
+        assertThat(yard.engine().nextDeadlineMicros()).hasValue(release + 1_900_000);
         yard.after(1.8);
         assertThat(yard.split(101, "drag").state()).isEqualTo("incomplete");
         yard.after(0.2);

@@ -49,6 +49,7 @@ class StartsTest {
         assertThat(yard.facts(FactKind.ALARM)).isEmpty();
         yard.after(0.2);
         assertThat(yard.facts(FactKind.ALARM)).extracting(Fact::number).containsExactly(101);
+        assertThat(yard.engine().control(yard.view()).alarms().get(0)).startsWith("101 walk: The");
         yard.ok("proctor1", new Act.GiveStart(101));
         yard.after(0.3).edge("u1/9", 1);
         assertThat(yard.split(101, "walk").startMicros()).isEqualTo(13_400_000);
