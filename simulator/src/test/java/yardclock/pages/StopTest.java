@@ -16,9 +16,11 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
-import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 
 /** Stop: same place, one hold of 0.6 s, never queued, and loud when it was not acknowledged. */
 class StopTest {
@@ -115,13 +117,14 @@ class StopTest {
     @Test
     void stop_lies_at_the_same_place_on_every_staff_page() {
         for (Chromium.Glass glass : List.of(Chromium.Glass.TABLET, Chromium.Glass.PHONE)) {
-            Set<String> places = new HashSet<>();
+            Map<String, Set<String>> scenesAt = new TreeMap<>();
             for (Scene scene : Scene.all()) {
                 if (scene.isLive() && !scene.role().isEmpty()) {
-                    places.add(placeOfStop(scene, glass));
+                    scenesAt.computeIfAbsent(placeOfStop(scene, glass), place -> new TreeSet<>())
+                            .add(scene.name());
                 }
             }
-            assertThat(places).as(glass.name()).hasSize(1);
+            assertThat(scenesAt).as(glass.name()).hasSize(1);
         }
     }
 
