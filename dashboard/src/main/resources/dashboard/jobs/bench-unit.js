@@ -41,6 +41,7 @@ function figures(unit) {
     ["trip", known(clock?.floorRoundTripMicros, (micros) => `${milliseconds(micros)} ms`)],
     ["exchange", known(clock?.lastExchangeAgeMicros, (micros) =>
       say("bench.ago", { seconds: Math.floor(micros / 1e6) }))],
+    ["jumps", clock?.faults > 0 ? say("bench.jumped", { count: clock.faults }) : say("bench.none")],
     ["battery", known(unit.batteryMillivolts, (mv) => `${(mv / 1000).toFixed(2)} V`)],
     ["signal", unit.rssiDbm ? `${unit.rssiDbm} dBm` : say("bench.unknown")],
     ["buffer", known(unit.bufferFill, String)],

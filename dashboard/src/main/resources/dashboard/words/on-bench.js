@@ -31,6 +31,12 @@ export const onBench = {
   "bench.no-bound": ["none yet", "aún ninguno"],
   "bench.rate": ["rate", "marcha"],
   "bench.trip": ["shortest round trip", "ida y vuelta mínima"],
+  "bench.jumps": ["clock jumps", "saltos del reloj"],
+  "bench.jumped": [
+    "{count}: restart the unit, or change it",
+    "{count}: reinicie la unidad o cámbiela",
+  ],
+  "bench.none": ["none", "ninguno"],
   "bench.exchange": ["last exchange", "último intercambio"],
   "bench.ago": ["{seconds} s ago", "hace {seconds} s"],
   "bench.battery": ["battery", "batería"],
