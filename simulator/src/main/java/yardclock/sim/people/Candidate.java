@@ -34,6 +34,7 @@ public final class Candidate {
     private final CandidateRun run;
     private final TruthBook book;
     private final List<Stage.Planned> ahead = new ArrayList<>();
+    private final Companion alone;
     private Companion companion;
     private Phase phase = Phase.QUEUED;
     private int index;
@@ -47,7 +48,8 @@ public final class Candidate {
         this.course = List.copyOf(course);
         this.run = run;
         this.book = book;
-        this.companion = new Alone(stage, yard, this.course);
+        this.alone = new Alone(stage, yard, this.course);
+        this.companion = alone;
     }
 
     public int number() {
@@ -73,6 +75,11 @@ public final class Candidate {
 
     public void accompaniedBy(Companion other) {
         companion = other;
+    }
+
+    /** Somebody at a tablet of their own has taken over from the companion. */
+    public void leftAlone() {
+        companion = alone;
     }
 
     /** Called from the queue: walks to the start. */

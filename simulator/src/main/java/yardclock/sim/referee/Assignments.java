@@ -12,7 +12,7 @@ import java.util.List;
  * and no clock error can make one.
  */
 final class Assignments {
-    private static final long TOLERANCE_MICROS = 5_000_000;
+    private static final long TOLERANCE_MICROS = 15_000_000;
 
     private final TruthBook book;
     private final long aheadOfGatewayMicros;

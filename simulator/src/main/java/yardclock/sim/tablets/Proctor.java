@@ -50,7 +50,7 @@ public final class Proctor implements Companion {
     private void looksAt(PostFrame frame) {
         PostFrame.Candidate shown = frame.candidate();
         if (shown == null) {
-            beside = null;
+            leave();
             return;
         }
         if (beside == null || beside.number() != shown.number()) {
@@ -64,6 +64,13 @@ public final class Proctor implements Companion {
         if (shown.phase().equals("finished") || shown.phase().equals("done")) {
             beside.stop();
             paperwork.look();
+        }
+    }
+
+    private void leave() {
+        if (beside != null) {
+            beside.leftAlone();
+            beside = null;
         }
     }
 
