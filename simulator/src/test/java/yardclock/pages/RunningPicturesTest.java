@@ -4,6 +4,7 @@ import com.microsoft.playwright.Page;
 
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -33,6 +34,7 @@ class RunningPicturesTest {
     private final String look = System.getProperty("pictures.look", "light");
 
     @Test
+    @Timeout(300)
     void takesAPictureOfEveryPage() {
         try (Chromium chromium = new Chromium()) {
             Chromium.Way way = new Chromium.Way(Chromium.Glass.TABLET, "en", look, false);
