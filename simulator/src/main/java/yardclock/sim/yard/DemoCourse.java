@@ -1,9 +1,5 @@
 package yardclock.sim.yard;
 
-import yardclock.core.course.ExamPlan;
-import yardclock.core.course.Station;
-
-import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 
@@ -22,14 +18,6 @@ public final class DemoCourse {
                     "roll-up", LiftStations::rollUp);
 
     private DemoCourse() {}
-
-    /** The stations of a plan that nobody here knows how to do. */
-    public static List<String> unknownStations(ExamPlan plan) {
-        return plan.stations().stream()
-                .map(Station::id)
-                .filter(id -> !STATIONS.containsKey(id))
-                .toList();
-    }
 
     public static Script perform(String station, long takesMicros, SplittableRandom random) {
         return STATIONS.get(station).perform(takesMicros, random);
