@@ -60,7 +60,11 @@ final class Paperwork {
         look();
     }
 
+    /** Once there is a result, as after a withdrawal, nothing is left to rule on. */
     private Act next(PostFrame.Candidate shown) {
+        if (!shown.result().isEmpty()) {
+            return shown.told() ? null : new Act.Tell(number);
+        }
         boolean patient = stage.nowMicros() - since < PATIENCE_MICROS;
         boolean unsettled = false;
         for (PostFrame.Split split : shown.splits()) {
@@ -76,10 +80,8 @@ final class Paperwork {
         if (unsettled) {
             busy = true;
             stage.afterMicros(PACE_MICROS, this::goOn);
-            return null;
         }
-        boolean toTell = !shown.result().isEmpty() && !shown.told();
-        return toTell ? new Act.Tell(number) : null;
+        return null;
     }
 
     private static boolean isOpen(PostFrame.Split split) {

@@ -150,4 +150,11 @@ class ProctorTest {
         shows(Frames.of(Frames.finished(NUMBER, 7, List.of(confirmed, ruled), "undecided")));
         await().until(() -> stub.acts().equals(List.of("confirm", "void-split", "tell")));
     }
+
+    @Test
+    void after_a_withdrawal_the_result_is_told_whatever_splits_are_open() {
+        PostFrame.Split open = Frames.split("low-deck", "proposed", true);
+        shows(Frames.of(Frames.finished(NUMBER, 5, List.of(open), "withdrawn")));
+        await().until(() -> stub.acts().equals(List.of("tell")));
+    }
 }
