@@ -20,7 +20,16 @@ import java.util.Map;
 @AnalyzeClasses(packages = "yardclock.app", importOptions = DoNotIncludeTests.class)
 class AppRulesTest {
     private static final List<String> ADAPTERS =
-            List.of("access", "broker", "journal", "metrics", "pins", "records", "stations", "web");
+            List.of(
+                    "access",
+                    "broker",
+                    "journal",
+                    "metrics",
+                    "pins",
+                    "recorded",
+                    "records",
+                    "stations",
+                    "web");
     private static final List<String> SHARED = List.of("clock", "json", "lane", "settings");
 
     private static final Map<String, String> HOME_OF_LIBRARY =

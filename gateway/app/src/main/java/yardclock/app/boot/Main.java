@@ -23,7 +23,8 @@ import java.util.function.Function;
             ServeCommand.class,
             ReplayCommand.class,
             JournalCommand.class,
-            CheckCommand.class
+            CheckCommand.class,
+            ClockCommand.class
         },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {"0:done", "1:refused, with a sentence that says why", "2:wrong usage"})
