@@ -40,7 +40,7 @@ class Post extends Page {
     const at = candidate.station;
     return html`<section class="who">
       <h2 class="who-number"><span class="quiet">${say("post.number")}</span>
-        ${patch(candidate.number, "giant")}</h2>
+        ${patch(candidate.number, under ? "giant" : "huge")}</h2>
       ${under ? this.lock.view() : nothing}
       ${at ? this.#station(candidate, at) : nothing}
     </section>`;

@@ -14,7 +14,7 @@ export class Ask {
 
   /**
    * @param question {title, body?(answer), choices?: [[value, label]], chosen?, words?, yes?,
-   *     check?(answer) → words of what is wrong, or null}
+   *     more? (a button of its own), check?(answer) → words of what is wrong, or null}
    * @returns {choice, words, …} or null when the person went back
    */
   async put(question) {
@@ -77,11 +77,12 @@ export class Ask {
   }
 
   #end() {
-    const { choices, yes } = this.question;
+    const { choices, yes, more } = this.question;
     return html`<div class="row ask-end">
       <button type="button" class="button" data-ask="back" @click=${() => this.close(null)}>
         ${say("ask.cancel")}
       </button>
+      ${more ?? nothing}
       ${yes ? html`<button
         type="button"
         class="button strong"

@@ -16,7 +16,9 @@ export async function sheet(page, number) {
         title=${say("done.sheet")}
         sandbox="allow-same-origin allow-modals"
         .srcdoc=${made}
-      ></iframe>
-      <button type="button" class="button" data-act="print" @click=${print}>${say("sheet.print")}</button>`,
+      ></iframe>`,
+    more: html`<button type="button" class="button strong" data-act="print" @click=${print}>
+      ${say("sheet.print")}
+    </button>`,
   });
 }

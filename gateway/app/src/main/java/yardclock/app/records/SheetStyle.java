@@ -7,7 +7,6 @@ final class SheetStyle {
             <style>
             @page { size: A4; margin: 11mm; }
             body { font: 10pt/1.25 sans-serif; color: #000; background: #fff; margin: 0; }
-            @media screen { body { max-width: 188mm; margin: 11mm auto; padding: 0 4mm; } }
             h1 { font-size: 15pt; margin: 0 0 1mm; }
             h2 { font-size: 10.5pt; margin: 2.5mm 0 0.5mm; }
             p { margin: 0 0 1mm; }
@@ -22,6 +21,12 @@ final class SheetStyle {
             .sign { margin-top: 2mm; }
             .sign td { height: 14mm; width: 33%; }
             tr, .lines, .sign { break-inside: avoid; }
+            @media screen {
+              body { max-width: 60rem; margin: 0 auto; padding: 16px; }
+              body, td, th, .facts td, .small { font-size: 18px; }
+              table { display: block; overflow-x: auto; }
+            }
+            @media screen and (max-width: 700px) { .both { grid-template-columns: 1fr; } }
             </style>\
             """;
 
