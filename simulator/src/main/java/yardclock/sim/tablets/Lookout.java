@@ -17,7 +17,7 @@ import java.util.function.Supplier;
 final class Lookout {
     private static final long GLANCE_MICROS = 2_000_000;
     private static final long PATIENCE_MICROS = 8_000_000;
-    private static final long PATIENCE_REAL_MILLIS = 250;
+    private static final long PATIENCE_REAL_MILLIS = 600;
     private static final long AFTER_GAP_REAL_MILLIS = 4_000;
 
     private final Stage stage;

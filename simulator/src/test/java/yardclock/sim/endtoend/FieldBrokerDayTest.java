@@ -8,9 +8,12 @@ import org.junit.jupiter.api.io.TempDir;
 
 import yardclock.app.broker.UnitPasswords;
 import yardclock.app.settings.DemoPlan;
+import yardclock.core.course.ExamPlan;
 import yardclock.core.course.FieldUnit;
 import yardclock.sim.demo.DayFolder;
 import yardclock.sim.demo.DemoSettings;
+import yardclock.sim.people.CandidateRun;
+import yardclock.sim.people.Mishap;
 import yardclock.sim.referee.Figures;
 import yardclock.sim.referee.JournalEdges;
 import yardclock.sim.units.UnitCounts;
@@ -22,6 +25,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /** Four candidates at sixty times real time, through a real mosquitto, with somebody looking on. */
 class FieldBrokerDayTest {
@@ -49,8 +53,21 @@ class FieldBrokerDayTest {
             assertThat(figures.lostEdges()).as("seed %d: %s", SEED, figures).isZero();
             assertThat(figures.wrongAssignments()).as("seed %d: %s", SEED, figures).isZero();
             assertThat(figures.candidates()).isEqualTo(4);
+            assertThat(figures.passed()).as("%s", figures).isEqualTo(whoPassInTruth());
+            assertThat(figures.failed()).as("%s", figures).isEqualTo(4 - whoPassInTruth());
             assertThat(running.day.repeats(counts) * 10).isGreaterThan(figures.edges());
         }
+    }
+
+    /** Nobody of these four withdraws or is near the cut-off. */
+    private static int whoPassInTruth() {
+        ExamPlan plan = DemoPlan.plan().plan();
+        return (int)
+                IntStream.rangeClosed(1, 4)
+                        .mapToObj(number -> CandidateRun.draw(SEED, number, plan.stations()))
+                        .filter(run -> run.mishap().kind() == Mishap.Kind.NONE)
+                        .filter(run -> run.courseMicros() <= plan.timing().cutOffMicros())
+                        .count();
     }
 
     /**
