@@ -8,7 +8,7 @@ public final class DemoFailedException extends Exception {
         super(sentence);
     }
 
-    DemoFailedException(String sentence, Throwable cause) {
+    public DemoFailedException(String sentence, Throwable cause) {
         super(sentence, cause);
     }
 }

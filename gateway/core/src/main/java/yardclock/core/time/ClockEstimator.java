@@ -84,11 +84,12 @@ final class ClockEstimator {
         return answer(from, count);
     }
 
-    /** With exchanges on both sides. */
+    /** With exchanges on both sides; where few came after, as before an outage, more from before. */
     Answer settled() {
-        int from = history.firstAtOrAfter(tick - FINAL_WINDOW_MICROS);
         int to = Math.min(count, history.firstAtOrAfter(tick + FINAL_WINDOW_MICROS));
-        return answer(from, to);
+        long after = to == 0 ? 0 : history.unitMiddle(to - 1) - tick;
+        long before = 2 * FINAL_WINDOW_MICROS - Math.max(0, after);
+        return answer(Math.min(to, history.firstAtOrAfter(tick - before)), to);
     }
 
     /** With the exchanges of a window given by their places. */
