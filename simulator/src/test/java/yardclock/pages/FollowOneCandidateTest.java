@@ -31,7 +31,7 @@ class FollowOneCandidateTest {
     @TempDir Path folder;
 
     @Test
-    @Timeout(240)
+    @Timeout(360)
     void post_and_board_show_one_candidate_from_release_to_official_time() throws Exception {
         try (OpenYard yard = new OpenYard(folder);
                 Chromium chromium = new Chromium()) {

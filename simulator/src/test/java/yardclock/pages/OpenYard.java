@@ -34,7 +34,7 @@ import java.util.Map;
  */
 final class OpenYard implements AutoCloseable {
     static final int NUMBER = 1;
-    static final int SPEED = 12;
+    static final int SPEED = 6;
     private static final String ROSTER = "number,name,group\n1,Nobody One,1\n2,Nobody Two,1\n";
 
     private final LiveStage stage = new LiveStage(SPEED);

@@ -184,7 +184,7 @@ public final class VirtualUnit implements UnitLink.Receiver {
 
     private void apply(JsonNode message) {
         settingsVersion = message.path("version").asInt();
-        send("applied", UnitMessages.applied(settingsVersion, refusal(message)), 1, false);
+        send("applied", UnitMessages.applied(settingsVersion, refusal(message)), 1, true);
     }
 
     private static String refusal(JsonNode settings) {

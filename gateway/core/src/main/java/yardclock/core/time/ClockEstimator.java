@@ -84,7 +84,9 @@ final class ClockEstimator {
         return answer(from, count);
     }
 
-    /** With exchanges on both sides; where few came after, as before an outage, more from before. */
+    /**
+     * With exchanges on both sides; where few came after, as before an outage, more from before.
+     */
     Answer settled() {
         int to = Math.min(count, history.firstAtOrAfter(tick + FINAL_WINDOW_MICROS));
         long after = to == 0 ? 0 : history.unitMiddle(to - 1) - tick;
