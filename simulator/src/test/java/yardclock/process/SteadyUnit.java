@@ -2,6 +2,7 @@ package yardclock.process;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 
 import org.eclipse.paho.client.mqttv3.MqttClient;
 import org.eclipse.paho.client.mqttv3.MqttConnectOptions;
@@ -12,6 +13,7 @@ import yardclock.app.json.Json;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.stream.IntStream;
 
 /**
  * A field unit that keeps its edges until the gateway says that it has them: on a new connection it
@@ -44,12 +46,7 @@ final class SteadyUnit {
             client.subscribe(
                     "yc/1/" + UNIT + "/kept",
                     1,
-                    (topic, message) ->
-                            keptUpTo =
-                                    Json.mapper()
-                                            .readTree(message.getPayload())
-                                            .path("upto")
-                                            .asLong());
+                    (topic, message) -> kept(Json.mapper().readTree(message.getPayload())));
             for (long from = keptUpTo + 1; from <= last; from += A_MESSAGE) {
                 byte[] edges = edges(from, Math.min(last, from + A_MESSAGE - 1));
                 client.publish("yc/1/" + UNIT + "/edges", edges, 1, false);
@@ -58,6 +55,31 @@ final class SteadyUnit {
             // The gateway was killed; what is not kept is sent on the next connection.
             client.disconnectForcibly(1, 1, false);
         }
+    }
+
+    private void kept(JsonNode message) {
+        keptUpTo = Math.max(keptUpTo, message.path("upto").asLong());
+    }
+
+    /** Says how many edges it still holds; the gateway then repeats what it has. */
+    void reportHealth(long last) throws MqttException {
+        ObjectNode health =
+                Json.mapper()
+                        .createObjectNode()
+                        .put("v", 1)
+                        .put("boot", BOOT)
+                        .put("tick", 1_000_000 + last * 50_000 + 1)
+                        .put("nextSeq", last + 1)
+                        .put("batteryMillivolts", 0)
+                        .put("rssiDbm", -60)
+                        .put("bufferFill", last - keptUpTo)
+                        .put("lowestFreeMemory", 100_000)
+                        .put("firmware", "steady-1")
+                        .put("contract", 1);
+        ArrayNode states = health.putArray("sensorStates");
+        IntStream.rangeClosed(1, 8).forEach(sensor -> states.add(sensor == 3 ? 0 : -1));
+        byte[] bytes = health.toString().getBytes(StandardCharsets.UTF_8);
+        client.publish("yc/1/" + UNIT + "/health", bytes, 0, false);
     }
 
     void disconnect() throws MqttException {

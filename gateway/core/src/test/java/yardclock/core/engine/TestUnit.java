@@ -14,6 +14,7 @@ public final class TestUnit {
     private long bootedMicros;
     private long ppm;
     private long seq;
+    private int bufferFill;
     private final Integer[] states = new Integer[13];
 
     TestUnit(String id) {
@@ -28,6 +29,11 @@ public final class TestUnit {
         boot = String.format("%s-boot-%d", id, boots);
         bootedMicros = trueMicros;
         seq = 0;
+    }
+
+    /** How many edges its health says it still holds. */
+    void holds(int edges) {
+        bufferFill = edges;
     }
 
     void runsFastBy(long partsPerMillion) {
@@ -56,7 +62,7 @@ public final class TestUnit {
                 seq,
                 3_900,
                 -60,
-                0,
+                bufferFill,
                 100_000,
                 "fw-1",
                 1,

@@ -11,6 +11,7 @@ import yardclock.core.fact.FactKind;
 import yardclock.core.ruling.Act;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /** Field units that are silent, away, new, confused or not yet compared. */
@@ -52,6 +53,24 @@ class UnitTroubleTest {
         yard.at(10).health("u1");
         yard.take(new Input.UnitDown("u1"));
         assertThat(status("u1")).isEqualTo("off-line");
+    }
+
+    @Test
+    void a_unit_that_still_holds_edges_is_told_again_what_is_kept() {
+        yard.at(10).edge("u2/1", 1);
+        yard.edge("u2/1", 0);
+        String boot = yard.unit("u2").boot();
+        long upto = yard.unit("u2").health(0).nextSeq() - 1;
+        int before = told(boot, upto);
+        yard.health("u2");
+        assertThat(told(boot, upto)).as("nothing is held").isEqualTo(before);
+        yard.unit("u2").holds(2);
+        yard.health("u2");
+        assertThat(told(boot, upto)).as("two are held").isEqualTo(before + 1);
+    }
+
+    private int told(String boot, long upto) {
+        return Collections.frequency(yard.effects(), new Effect.Kept("u2", boot, upto));
     }
 
     @Test
