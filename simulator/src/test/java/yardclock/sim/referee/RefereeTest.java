@@ -100,6 +100,8 @@ class RefereeTest {
                 0,
                 0,
                 0,
+                null,
+                null,
                 "",
                 "within",
                 "",

@@ -136,7 +136,16 @@ class ScriptTest {
         for (Move move : script.moves()) {
             long at = START + move.offsetMicros();
             Stamp stamp = new Stamp(at, at, at);
-            edges.add(new TimedEdge(move.sensor(), move.state(), stamp, "boot", edges.size()));
+            edges.add(
+                    new TimedEdge(
+                            move.sensor(),
+                            move.state(),
+                            stamp,
+                            "boot",
+                            edges.size(),
+                            stamp.micros(),
+                            stamp.micros(),
+                            0));
         }
         return edges;
     }

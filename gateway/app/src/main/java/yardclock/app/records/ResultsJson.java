@@ -7,6 +7,7 @@ import yardclock.core.course.PlanName;
 import yardclock.core.result.Result;
 import yardclock.core.result.Result.CallLine;
 import yardclock.core.result.Result.SplitLine;
+import yardclock.core.run.Elapsed;
 
 import java.util.List;
 
@@ -31,6 +32,8 @@ final class ResultsJson {
             long officialMicros,
             long lowerMicros,
             long upperMicros,
+            Elapsed.Parts parts,
+            Result.Settled settled,
             String display,
             String decision,
             String rule,
@@ -80,6 +83,8 @@ final class ResultsJson {
                 r.officialMicros(),
                 r.lowerMicros(),
                 r.upperMicros(),
+                r.parts(),
+                r.settled(),
                 r.display(),
                 r.decision(),
                 r.rule(),

@@ -3,7 +3,11 @@ package yardclock.app.records;
 import yardclock.core.board.HeatView;
 import yardclock.core.course.Text;
 import yardclock.core.course.TimingRules.UndecidedRule;
+import yardclock.core.run.Elapsed;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -68,6 +72,27 @@ final class SheetWords {
                             "dentro de la incertidumbre de la medición respecto al límite");
             default -> new Text("–", "–");
         };
+    }
+
+    /** What an interval consists of, in milliseconds; parts that are nothing are left out. */
+    static Text parts(Elapsed.Parts parts) {
+        List<String> en = new ArrayList<>();
+        List<String> es = new ArrayList<>();
+        part(parts.clockMicros(), "clocks", "relojes", en, es);
+        part(parts.readingMicros(), "reading", "lectura", en, es);
+        part(parts.responseMicros(), "sensor response", "respuesta del sensor", en, es);
+        part(parts.handMicros(), "by hand", "a mano", en, es);
+        part(parts.holdMicros(), "ends of holds", "extremos de pausas", en, es);
+        return new Text(String.join(" + ", en), String.join(" + ", es));
+    }
+
+    private static void part(
+            long micros, String en, String es, List<String> english, List<String> spanish) {
+        if (micros > 0) {
+            String millis = BigDecimal.valueOf(micros, 3).setScale(1, RoundingMode.UP) + " ms ";
+            english.add(millis + en);
+            spanish.add(millis + es);
+        }
     }
 
     /** The plan's rule that led from the interval to the decision. */

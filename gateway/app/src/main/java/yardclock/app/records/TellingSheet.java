@@ -10,6 +10,7 @@ import yardclock.core.result.DisplayedTime;
 import yardclock.core.result.Result;
 import yardclock.core.result.Result.CallLine;
 import yardclock.core.result.Result.SplitLine;
+import yardclock.core.run.Elapsed;
 
 import java.time.Instant;
 import java.time.ZoneId;
@@ -86,6 +87,8 @@ final class TellingSheet {
         fact("Outcome", "Resultado", outcome);
         fact("Official time", "Tiempo oficial", same(dash(result.display())));
         fact("Lies between", "Está entre", same(interval()));
+        fact("Its width consists of", "Su anchura se compone de", parts());
+        fact("By final clock values", "Según los relojes, valor final", settled());
         fact("Cut-off", "Límite", same(cutOff()));
         fact("Against the cut-off", "Respecto al límite", decision);
         fact("Rule applied", "Regla aplicada", rule());
@@ -111,6 +114,22 @@ final class TellingSheet {
         return result.officialMicros() < 0
                 ? "–"
                 : between(result.lowerMicros(), result.upperMicros());
+    }
+
+    private Text parts() {
+        Elapsed.Parts parts = result.parts();
+        return parts == null ? same("–") : SheetWords.parts(parts);
+    }
+
+    /** Shown beside the time that was ruled on, which it does not change. */
+    private Text settled() {
+        Result.Settled settled = result.settled();
+        if (settled == null) {
+            return new Text("still open", "aún abierto");
+        }
+        String time = DisplayedTime.text(Math.max(0, settled.micros()), Rounding.HALF_UP, 1_000);
+        Text decision = SheetWords.decision(settled.decision());
+        return new Text(time + ": " + decision.en(), time + ": " + decision.es());
     }
 
     private String cutOff() {

@@ -6,6 +6,7 @@ import yardclock.core.engine.Input;
 import yardclock.core.result.Result;
 import yardclock.core.result.Result.CallLine;
 import yardclock.core.result.Result.SplitLine;
+import yardclock.core.run.Elapsed;
 
 import java.util.List;
 
@@ -43,6 +44,8 @@ final class SampleDay {
                 699_950_001,
                 699_900_000,
                 700_200_000,
+                new Elapsed.Parts(18_200, 800, 1_000, 280_000, 0),
+                new Result.Settled(699_949_800, 699_899_900, 700_199_000, "undecided"),
                 "11:40.0",
                 "undecided",
                 "review",
@@ -53,6 +56,7 @@ final class SampleDay {
     }
 
     private static Result open() {
-        return new Result(13, 1, "", "", -1, -1, -1, "", "", "", 0, false, List.of(), List.of());
+        return new Result(
+                13, 1, "", "", -1, -1, -1, null, null, "", "", "", 0, false, List.of(), List.of());
     }
 }

@@ -29,6 +29,11 @@ class TellingSheetTest {
                 .contains("Resultado del número 12")
                 .contains("11:40.0")
                 .contains("11:39.900 … 11:40.200")
+                .contains(
+                        "18.2 ms clocks + 0.8 ms reading + 1.0 ms sensor response + 280.0 ms by"
+                                + " hand")
+                .contains("18.2 ms relojes")
+                .contains("11:39.950: within the timing uncertainty")
                 .contains("within the timing uncertainty of the cut-off")
                 .contains("dentro de la incertidumbre")
                 .contains("≤ 11:40.0")

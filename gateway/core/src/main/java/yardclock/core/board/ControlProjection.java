@@ -111,7 +111,7 @@ public final class ControlProjection {
         return attempt.turns().stream()
                 .findFirst()
                 .map(Turn::start)
-                .map(mark -> mark.stamp().micros())
+                .map(mark -> mark.best().micros())
                 .orElse(-1L);
     }
 

@@ -18,6 +18,7 @@ import yardclock.core.fact.Effect;
 import yardclock.core.fact.Fact;
 import yardclock.core.fact.FactKind;
 import yardclock.core.fact.Gathering;
+import yardclock.core.health.Unit;
 import yardclock.core.heat.HeatWatch;
 import yardclock.core.result.Result;
 import yardclock.core.result.Results;
@@ -33,6 +34,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 
@@ -129,10 +131,11 @@ public final class Engine {
         }
         plan = frozen.plan();
         planSha256 = frozen.sha256();
-        course = new CourseRun(plan, nowMicros);
+        Map<String, Unit> known = Units.of(plan);
+        course = new CourseRun(plan, new FieldClocks(known), nowMicros);
         course.setSpeed(epoch == null ? 1 : epoch.speed());
         course.enter(roster);
-        units = new Units(plan, course);
+        units = new Units(known, course);
         decisions = new Decisions(new Situation(course, devices, units::sensorState));
     }
 

@@ -1,7 +1,6 @@
 package yardclock.core.engine;
 
 import yardclock.core.course.ExamPlan;
-import yardclock.core.course.FieldUnit;
 import yardclock.core.course.SensorRef;
 import yardclock.core.fact.Canonical;
 import yardclock.core.fact.Effect;
@@ -14,6 +13,8 @@ import yardclock.core.intake.BootLedger;
 import yardclock.core.intake.Judgement;
 import yardclock.core.intake.RawEdge;
 import yardclock.core.passage.TimedEdge;
+import yardclock.core.result.Results;
+import yardclock.core.run.Attempt;
 import yardclock.core.run.CourseRun;
 import yardclock.core.time.Exchange;
 import yardclock.core.time.Stamp;
@@ -40,15 +41,20 @@ final class Units {
     /** A missing edge is asked for at most this often; in real time, as all retries. */
     private static final long ASK_AGAIN_REAL_MICROS = 1_000_000;
 
-    private final Map<String, Unit> units = new LinkedHashMap<>();
+    private final Map<String, Unit> units;
     private final Deque<TimedEdge> newest = new ArrayDeque<>();
     private final CourseRun course;
 
-    Units(ExamPlan plan, CourseRun course) {
+    Units(Map<String, Unit> units, CourseRun course) {
+        this.units = units;
         this.course = course;
-        for (FieldUnit unit : plan.fieldUnits()) {
-            units.put(unit.id(), new Unit(unit));
-        }
+    }
+
+    /** The plan's units by their ids, never heard of yet. */
+    static Map<String, Unit> of(ExamPlan plan) {
+        Map<String, Unit> units = new LinkedHashMap<>();
+        plan.fieldUnits().forEach(unit -> units.put(unit.id(), new Unit(unit)));
+        return units;
     }
 
     Collection<Unit> all() {
@@ -122,7 +128,16 @@ final class Units {
             return;
         }
         SensorRef sensor = new SensorRef(unit.plan().id(), edge.sensor());
-        TimedEdge timed = new TimedEdge(sensor, edge.state(), stamp.get(), edge.boot(), edge.seq());
+        TimedEdge timed =
+                new TimedEdge(
+                        sensor,
+                        edge.state(),
+                        stamp.get(),
+                        edge.boot(),
+                        edge.seq(),
+                        edge.tick(),
+                        edge.arrivedMicros(),
+                        unit.responseMicros(edge.sensor()));
         newest.addFirst(timed);
         if (newest.size() > NEWEST_SHOWN) {
             newest.removeLast();
@@ -209,6 +224,18 @@ final class Units {
         out.conclude(Fact.aboutUnit(kind, answer.unit(), ""));
         for (Unit.Waiting waiting : unit.takeStampable(answer.boot())) {
             stampOrWait(unit, waiting, nowMicros, out);
+        }
+        for (Attempt settled : course.settle(answer.unit(), out)) {
+            warnOfOtherDecision(settled, out);
+        }
+    }
+
+    /** A ruling keeps what was seen; when the final stamps decide otherwise a person must know. */
+    private void warnOfOtherDecision(Attempt attempt, Gathering out) {
+        if (Results.decidesOtherwise(course.plan(), attempt)) {
+            String words =
+                    "The final clock values decide otherwise than what was ruled: to review.";
+            out.conclude(Fact.of(FactKind.ALARM, attempt.number(), "", words));
         }
     }
 

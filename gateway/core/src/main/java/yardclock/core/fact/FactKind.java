@@ -5,6 +5,7 @@ public enum FactKind {
     RELEASED(true),
     MARK_PROPOSED(true),
     MARK_CHANGED(true),
+    MARK_SETTLED(true),
     SPLIT_PROPOSED(true),
     SPLIT_CONFIRMED(true),
     SPLIT_VOID(true),

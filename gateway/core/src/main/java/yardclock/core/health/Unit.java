@@ -68,6 +68,20 @@ public final class Unit {
         return clock;
     }
 
+    /** The clock of a boot that was compared before. */
+    public Optional<UnitClock> knownClock(String boot) {
+        return Optional.ofNullable(clocks.get(boot));
+    }
+
+    /** How late a sensor may answer, as the plan says. */
+    public long responseMicros(int sensor) {
+        return plan.sensors().stream()
+                .filter(s -> s.number() == sensor)
+                .mapToLong(SensorPlan::responseMicros)
+                .findFirst()
+                .orElse(0);
+    }
+
     /** The figures of a boot's clock, of one never compared if there is none. */
     public ClockStatus clockStatus(String boot, GatewayTime now) {
         UnitClock clock = clocks.get(boot);
@@ -85,12 +99,7 @@ public final class Unit {
      * What the unit counted in order lies in order.
      */
     public Optional<Stamp> stamp(Waiting edge) {
-        long response =
-                plan.sensors().stream()
-                        .filter(s -> s.number() == edge.sensor())
-                        .mapToLong(SensorPlan::responseMicros)
-                        .findFirst()
-                        .orElse(0);
+        long response = responseMicros(edge.sensor());
         return clock(edge.boot())
                 .at(new StationTick(edge.tick()), new GatewayTime(edge.arrivedMicros()))
                 .map(stamp -> order.place(edge, stamp).widened(response, 0));

@@ -1,5 +1,7 @@
 package yardclock.core.result;
 
+import yardclock.core.run.Elapsed;
+
 import java.util.List;
 
 /**
@@ -10,6 +12,8 @@ import java.util.List;
  * @param officialMicros finish of the last station − start of the first − credited holds; −1 if
  *     none
  * @param lowerMicros the official time's interval
+ * @param parts what that interval is made of; null without an official time
+ * @param settled what the final clock values say; null while they are open
  * @param display the official time as the plan displays it
  * @param decision within, over, undecided or empty
  * @param rule the plan's rule that was applied, in words
@@ -22,6 +26,8 @@ public record Result(
         long officialMicros,
         long lowerMicros,
         long upperMicros,
+        Elapsed.Parts parts,
+        Settled settled,
         String display,
         String decision,
         String rule,
@@ -33,6 +39,13 @@ public record Result(
         splits = List.copyOf(splits);
         calls = List.copyOf(calls);
     }
+
+    /**
+     * The official time by final clock values, kept beside the one that was ruled on.
+     *
+     * @param decision within, over or undecided
+     */
+    public record Settled(long micros, long lowerMicros, long upperMicros, String decision) {}
 
     /**
      * One station's split as it stands.

@@ -4,6 +4,7 @@ import yardclock.core.course.ExamPlan;
 import yardclock.core.course.Station;
 import yardclock.core.course.TimingRules;
 import yardclock.core.run.Attempt;
+import yardclock.core.run.Elapsed;
 import yardclock.core.run.Mark;
 import yardclock.core.run.OfficialTime;
 import yardclock.core.run.Split;
@@ -32,19 +33,20 @@ public final class Results {
     }
 
     private Result result() {
-        Decision decision =
-                time.map(t -> Decision.of(t.lowerMicros(), t.upperMicros(), plan.timing()))
-                        .orElse(null);
+        Optional<Elapsed> elapsed = time.map(OfficialTime::elapsed);
+        Decision decision = elapsed.map(this::decision).orElse(null);
         String outcome = attempt.isDone() ? outcome(decision) : "";
         return new Result(
                 attempt.number(),
                 attempt.group(),
                 outcome,
                 outcomeWords(outcome),
-                time.map(OfficialTime::micros).orElse(-1L),
-                time.map(OfficialTime::lowerMicros).orElse(-1L),
-                time.map(OfficialTime::upperMicros).orElse(-1L),
-                time.map(t -> DisplayedTime.text(Math.max(0, t.micros()), plan.timing()))
+                elapsed.map(Elapsed::micros).orElse(-1L),
+                elapsed.map(Elapsed::lowerMicros).orElse(-1L),
+                elapsed.map(Elapsed::upperMicros).orElse(-1L),
+                elapsed.map(Elapsed::parts).orElse(null),
+                settled(),
+                elapsed.map(t -> DisplayedTime.text(Math.max(0, t.micros()), plan.timing()))
                         .orElse(""),
                 decision == null ? "" : decision.word(),
                 decision == null ? "" : rule(decision),
@@ -52,6 +54,35 @@ public final class Results {
                 attempt.isTold(),
                 splits(),
                 calls());
+    }
+
+    private Decision decision(Elapsed elapsed) {
+        return Decision.of(elapsed.lowerMicros(), elapsed.upperMicros(), plan.timing());
+    }
+
+    private Result.Settled settled() {
+        return OfficialTime.settled(plan, attempt)
+                .map(OfficialTime::elapsed)
+                .map(
+                        e ->
+                                new Result.Settled(
+                                        e.micros(),
+                                        e.lowerMicros(),
+                                        e.upperMicros(),
+                                        decision(e).word()))
+                .orElse(null);
+    }
+
+    /** Whether the final clock values of one who is through fall on another side of the cut-off. */
+    public static boolean decidesOtherwise(ExamPlan plan, Attempt attempt) {
+        Results results = new Results(plan, attempt);
+        Result.Settled settled = attempt.isDone() ? results.settled() : null;
+        return settled != null
+                && results.time
+                        .map(OfficialTime::elapsed)
+                        .map(results::decision)
+                        .filter(decision -> !decision.word().equals(settled.decision()))
+                        .isPresent();
     }
 
     /** What ended the attempt early comes first, then a fault, then the time. */
@@ -127,7 +158,7 @@ public final class Results {
     }
 
     private static long micros(Mark mark) {
-        return mark == null ? -1 : mark.stamp().micros();
+        return mark == null ? -1 : mark.best().micros();
     }
 
     private List<Result.CallLine> calls() {

@@ -222,7 +222,7 @@ final class Admission {
                         && act.splitMicros() <= LONGEST_HAND_MICROS;
         boolean isAhead =
                 turn.start() != null
-                        && turn.start().stamp().lowerMicros() + act.splitMicros() > nowMicros;
+                        && turn.start().best().lowerMicros() + act.splitMicros() > nowMicros;
         refuseIf(!isPossible || isAhead, Refusal.TIME_NOT_PLAUSIBLE);
     }
 

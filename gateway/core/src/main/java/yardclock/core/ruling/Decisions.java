@@ -124,7 +124,7 @@ public final class Decisions {
 
         private void tap(Act.Tap act) {
             StationRun run = situation.course().station(act.station()).orElseThrow();
-            movements.tap(attempt(act.number()), run, act.point(), at());
+            movements.tap(attempt(act.number()), run, act.point(), who.device(), at());
         }
 
         /** One warning more than the plan allows is a fault. */

@@ -8,6 +8,7 @@ import yardclock.core.fact.Canonical;
 import yardclock.core.fact.Fact;
 import yardclock.core.fact.FactKind;
 import yardclock.core.fact.Gathering;
+import yardclock.core.passage.EdgeClocks;
 import yardclock.core.passage.TimedEdge;
 
 import java.util.ArrayList;
@@ -32,6 +33,7 @@ public final class CourseRun {
     final Map<Integer, Attempt> attempts = new LinkedHashMap<>();
     private final Map<SensorRef, List<StationRun>> stationsOfSensor = new TreeMap<>();
     private final TurnJudge judge;
+    final EdgeClocks clocks;
     Course status = Course.RUNNING;
     String statusWords = "";
     long releases;
@@ -45,8 +47,9 @@ public final class CourseRun {
         STOPPED
     }
 
-    public CourseRun(ExamPlan plan, long nowMicros) {
+    public CourseRun(ExamPlan plan, EdgeClocks clocks, long nowMicros) {
         this.plan = plan;
+        this.clocks = clocks;
         for (Station station : plan.stations()) {
             StationRun run = new StationRun(station, nowMicros);
             stations.put(station.id(), run);
@@ -93,6 +96,25 @@ public final class CourseRun {
                     .ifPresentOrElse(
                             turn -> judge.judge(run, turn, nowMicros, out), () -> run.strays++);
         }
+    }
+
+    /**
+     * Asks a unit's clock for final stamps of the marks it made.
+     *
+     * @return the attempts with a mark that is final now
+     */
+    public List<Attempt> settle(String unit, Gathering out) {
+        Settling settling = new Settling(clocks, plan.timing().resolutionMicros(), out);
+        List<Attempt> settled = new ArrayList<>();
+        for (StationRun run : stations.values()) {
+            if (run.uses(unit)) {
+                run.turns().stream()
+                        .filter(turn -> turn.number != 0)
+                        .filter(turn -> settling.settle(turn, unit, attempts.get(turn.number)))
+                        .forEach(turn -> settled.add(attempts.get(turn.number)));
+            }
+        }
+        return settled;
     }
 
     private static boolean take(Turn turn, TimedEdge edge, Gathering out) {

@@ -61,7 +61,7 @@ final class Derivation {
         if (passage == null) {
             return turn.startTap;
         }
-        Mark automatic = new Mark(passage.stamp(), Mark.Source.AUTOMATIC);
+        Mark automatic = Mark.automatic(passage.edge());
         if (turn.startTap != null && isFarFrom(turn.startTap, automatic)) {
             disagrees = true;
             boolean isLater = automatic.stamp().micros() > turn.startTap.stamp().micros();
@@ -100,7 +100,7 @@ final class Derivation {
         TriggerJudge judge = judgeOf(checkpoint.trigger());
         for (Passage passage : judge.counted(turn.evidence.inOrder(), from, checkpoint.count())) {
             if (passage.isConcluded(nowMicros)) {
-                marks.add(new Mark(passage.stamp(), Mark.Source.AUTOMATIC));
+                marks.add(Mark.automatic(passage.edge()));
             } else {
                 wakeAt(passage.concludesAtMicros());
             }
@@ -169,7 +169,7 @@ final class Derivation {
 
     private Mark automatic(Trigger trigger, long fromMicros) {
         Passage passage = concluded(judgeOf(trigger), fromMicros);
-        return passage == null ? null : new Mark(passage.stamp(), Mark.Source.AUTOMATIC);
+        return passage == null ? null : Mark.automatic(passage.edge());
     }
 
     /**
@@ -180,7 +180,7 @@ final class Derivation {
     private Mark judged(Trigger trigger, long fromMicros) {
         List<Mark> presses =
                 judgeOf(trigger).passages(turn.evidence.inOrder(), fromMicros).stream()
-                        .map(p -> HandMarks.button(p.stamp(), timing.judgedAllowanceMicros()))
+                        .map(p -> HandMarks.button(p.edge(), timing.judgedAllowanceMicros()))
                         .toList();
         List<Mark> inOrderOfTrust = new ArrayList<>(presses);
         if (turn.finishTap != null && turn.finishTap.stamp().micros() >= fromMicros) {

@@ -1,5 +1,6 @@
 package yardclock.core.run;
 
+import yardclock.core.passage.TimedEdge;
 import yardclock.core.time.Stamp;
 
 /**
@@ -23,17 +24,32 @@ public final class HandMarks {
     private HandMarks() {}
 
     /** A press on a wired button: the edge is exact, the person is not. */
-    static Mark button(Stamp edge, long allowanceMicros) {
-        Stamp stamp =
-                edge.widened(EARLIER_MICROS + allowanceMicros, LATER_MICROS + allowanceMicros);
-        return new Mark(stamp, Mark.Source.BUTTON);
+    static Mark button(TimedEdge edge, long allowanceMicros) {
+        Mark.Press press = new Mark.Press("", allowanceMicros);
+        Stamp stamp = pressed(edge.stamp(), press);
+        return new Mark(stamp, Mark.Source.BUTTON, edge, press, null);
+    }
+
+    /** When what a person pressed for was, given when the press was. */
+    static Stamp pressed(Stamp press, Mark.Press by) {
+        long allowance = by.allowanceMicros();
+        return press.widened(EARLIER_MICROS + allowance, LATER_MICROS + allowance);
+    }
+
+    /** The press itself, without the person's spread. */
+    static Stamp pressOf(Mark mark) {
+        long allowance = mark.press().allowanceMicros();
+        Stamp best = mark.best();
+        return new Stamp(
+                best.micros(),
+                best.lowerMicros() + EARLIER_MICROS + allowance,
+                best.upperMicros() - LATER_MICROS - allowance);
     }
 
     /** A tap on a tablet, known only by when it reached the gateway. */
-    static Mark tap(long receivedMicros, int speed, long allowanceMicros) {
-        long earlier = EARLIER_MICROS + UNDER_WAY_REAL_MICROS * speed + allowanceMicros;
-        long lower = receivedMicros - earlier;
-        long upper = receivedMicros + LATER_MICROS + allowanceMicros;
-        return new Mark(new Stamp(receivedMicros, lower, upper), Mark.Source.TAP);
+    static Mark tap(long receivedMicros, int speed, Mark.Press press) {
+        long sent = receivedMicros - UNDER_WAY_REAL_MICROS * speed;
+        Stamp stamp = pressed(new Stamp(receivedMicros, sent, receivedMicros), press);
+        return new Mark(stamp, Mark.Source.TAP, null, press, null);
     }
 }

@@ -1,9 +1,21 @@
 package yardclock.core.run;
 
+import yardclock.core.passage.TimedEdge;
 import yardclock.core.time.Stamp;
 
-/** A reconciled instant of a run, and where it came from. */
-public record Mark(Stamp stamp, Source source) {
+/**
+ * A reconciled instant of a run, and where it came from.
+ *
+ * <p>The first stamp is provisional. Minutes later exchanges on both sides of the edge give a final
+ * one; both are kept, and {@link #best()} is the one that counts. A mark that was ruled on keeps
+ * the value that was seen: see {@link #asSeen()}.
+ *
+ * @param stamp the provisional stamp, a person's own spread included
+ * @param edge the edge it rests on; null where a person made it
+ * @param press who pressed, null where nobody did
+ * @param settled the final stamp, a person's spread included; null while there is none
+ */
+public record Mark(Stamp stamp, Source source, TimedEdge edge, Press press, Stamp settled) {
     /** What a mark rests on. */
     public enum Source {
         /** A trigger's own edge. */
@@ -16,7 +28,47 @@ public record Mark(Stamp stamp, Source source) {
         RULED
     }
 
+    /**
+     * A person's part in a mark.
+     *
+     * @param device the tablet that was pressed; empty for a wired button
+     * @param allowanceMicros what the plan adds on both sides for a judged finish
+     */
+    public record Press(String device, long allowanceMicros) {}
+
+    static Mark automatic(TimedEdge edge) {
+        return new Mark(edge.stamp(), Source.AUTOMATIC, edge, null, null);
+    }
+
     public boolean isByHand() {
         return source != Source.AUTOMATIC;
+    }
+
+    /** The final stamp if there is one, or else the provisional one. */
+    public Stamp best() {
+        return settled == null ? stamp : settled;
+    }
+
+    public boolean isSettled() {
+        return settled != null || edge == null;
+    }
+
+    /** The same occurrence, whether settled or not. */
+    boolean isSame(Mark other) {
+        return other != null
+                && stamp.equals(other.stamp)
+                && source == other.source
+                && (edge == null ? other.edge == null : edge.equals(other.edge));
+    }
+
+    /** With the final stamp of its edge. */
+    Mark settledAt(Stamp edgeStamp) {
+        Stamp last = press == null ? edgeStamp : HandMarks.pressed(edgeStamp, press);
+        return new Mark(stamp, source, edge, press, last);
+    }
+
+    /** What a ruling keeps: the value that counted when it was made. */
+    Mark asSeen() {
+        return settled == null ? this : new Mark(settled, source, edge, press, null);
     }
 }

@@ -45,12 +45,14 @@ public final class Movements {
         }
     }
 
-    public void tap(Attempt attempt, StationRun run, String point, long receivedMicros) {
+    public void tap(
+            Attempt attempt, StationRun run, String point, String device, long receivedMicros) {
         Turn turn = attempt.turnAt(run.station.id()).orElse(run.current());
         Trigger finish = run.station.finish();
         boolean judged = point.equals(TurnJudge.FINISH) && finish.isJudged();
         long allowance = judged ? course.plan.timing().judgedAllowanceMicros() : 0;
-        Mark tap = HandMarks.tap(receivedMicros, course.speed, allowance);
+        Mark.Press press = new Mark.Press(device, allowance);
+        Mark tap = HandMarks.tap(receivedMicros, course.speed, press);
         switch (point) {
             case TurnJudge.START -> turn.startTap = turn.startTap == null ? tap : turn.startTap;
             case TurnJudge.FINISH -> turn.addFinishTap(tap);
@@ -96,19 +98,19 @@ public final class Movements {
     }
 
     private static Mark pairedWith(Mark other, long micros) {
-        Stamp stamp = other.stamp();
+        Stamp stamp = other.best();
         Stamp moved =
                 new Stamp(
                         stamp.micros() + micros,
                         stamp.lowerMicros() + micros - HandMarks.PAIR_MICROS,
                         stamp.upperMicros() + micros + HandMarks.PAIR_MICROS);
-        return new Mark(moved, Mark.Source.RULED);
+        return new Mark(moved, Mark.Source.RULED, null, null, null);
     }
 
     private void rule(Attempt attempt, Turn turn, SplitState state, FactKind kind, String words) {
         turn.ruled = state;
-        turn.ruledStart = turn.ruledStart == null ? turn.start : turn.ruledStart;
-        turn.ruledFinish = turn.ruledFinish == null ? turn.finish : turn.ruledFinish;
+        turn.ruledStart = asSeen(turn.ruledStart == null ? turn.start : turn.ruledStart);
+        turn.ruledFinish = asSeen(turn.ruledFinish == null ? turn.finish : turn.ruledFinish);
         turn.ruledWords = words;
         turn.wakeMicros = Long.MAX_VALUE;
         long micros = Splits.of(turn).micros();
@@ -118,6 +120,10 @@ public final class Movements {
                 && attempt.turns.stream().allMatch(Turn::isRuled)) {
             attempt.phase = Attempt.Phase.DONE;
         }
+    }
+
+    private static Mark asSeen(Mark mark) {
+        return mark == null ? null : mark.asSeen();
     }
 
     /** A split without a finish that is ruled on lets the candidate go on to the next station. */

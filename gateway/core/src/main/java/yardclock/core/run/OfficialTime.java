@@ -1,10 +1,12 @@
 package yardclock.core.run;
 
 import yardclock.core.course.ExamPlan;
+import yardclock.core.course.Station;
 import yardclock.core.fact.Fact;
 import yardclock.core.fact.FactKind;
 
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Finish of the last station − start of the first − credited holds, in microseconds, with limits.
@@ -12,16 +14,31 @@ import java.util.Optional;
  *
  * @param creditMicros the credited holds; each end of one is a press, ± 0.20 s a pair
  */
-public record OfficialTime(
-        int number, long micros, long lowerMicros, long upperMicros, long creditMicros) {
+public record OfficialTime(int number, Elapsed elapsed, long creditMicros) {
 
     /**
      * Empty while either end is missing or was ruled void, while a hold is still open, and when
      * gateway time broke off in between.
      */
     public static Optional<OfficialTime> of(ExamPlan plan, Attempt attempt) {
-        Mark start = end(attempt, plan.stations().get(0).id(), true);
-        Mark finish = end(attempt, plan.last().id(), false);
+        return of(plan, attempt, Turn::start, Turn::finish);
+    }
+
+    /**
+     * The same from final stamps, also where a provisional one was ruled on; empty until both ends
+     * are settled. A time given by hand is as final as it will be.
+     */
+    public static Optional<OfficialTime> settled(ExamPlan plan, Attempt attempt) {
+        return of(plan, attempt, Turn::settledStart, Turn::settledFinish);
+    }
+
+    private static Optional<OfficialTime> of(
+            ExamPlan plan,
+            Attempt attempt,
+            Function<Turn, Mark> startOf,
+            Function<Turn, Mark> finishOf) {
+        Mark start = end(attempt, plan.stations().get(0), startOf);
+        Mark finish = end(attempt, plan.last(), finishOf);
         boolean isKnown = start != null && finish != null && !attempt.isInterrupted();
         if (!isKnown || attempt.isHeld()) {
             return Optional.empty();
@@ -32,39 +49,32 @@ public record OfficialTime(
             credit += creditWithin(hold, start, finish);
             creditError += touches(hold, start, finish) ? HandMarks.PAIR_MICROS : 0;
         }
-        long micros = finish.stamp().micros() - start.stamp().micros() - credit;
-        long lower = finish.stamp().lowerMicros() - start.stamp().upperMicros() - credit;
-        long upper = finish.stamp().upperMicros() - start.stamp().lowerMicros() - credit;
-        return Optional.of(
-                new OfficialTime(
-                        attempt.number(),
-                        micros,
-                        lower - creditError,
-                        upper + creditError,
-                        credit));
+        Elapsed elapsed = Elapsed.across(start, finish).less(credit, creditError);
+        return Optional.of(new OfficialTime(attempt.number(), elapsed, credit));
     }
 
-    private static Mark end(Attempt attempt, String station, boolean start) {
-        return attempt.turnAt(station)
+    private static Mark end(Attempt attempt, Station station, Function<Turn, Mark> of) {
+        return attempt.turnAt(station.id())
                 .filter(turn -> turn.ruled() != SplitState.VOID)
-                .map(turn -> start ? turn.start() : turn.finish())
+                .map(of)
                 .orElse(null);
     }
 
     /** Only the part of a hold that lies between start and finish is credited. */
     private static long creditWithin(Hold hold, Mark start, Mark finish) {
-        long in = Math.max(hold.inMicros(), start.stamp().micros());
-        long out = Math.min(hold.outMicros(), finish.stamp().micros());
+        long in = Math.max(hold.inMicros(), start.best().micros());
+        long out = Math.min(hold.outMicros(), finish.best().micros());
         return Math.max(0, out - in);
     }
 
     /** Whether the hold can have lain within the run, its presses being what they are. */
     private static boolean touches(Hold hold, Mark start, Mark finish) {
-        return hold.outMicros() + HandMarks.PAIR_MICROS > start.stamp().lowerMicros()
-                && hold.inMicros() - HandMarks.PAIR_MICROS < finish.stamp().upperMicros();
+        return hold.outMicros() + HandMarks.PAIR_MICROS > start.best().lowerMicros()
+                && hold.inMicros() - HandMarks.PAIR_MICROS < finish.best().upperMicros();
     }
 
     Fact fact() {
+        long micros = elapsed.micros();
         return new Fact(FactKind.OFFICIAL_TIME, number, "", "", null, micros, "provisional");
     }
 }

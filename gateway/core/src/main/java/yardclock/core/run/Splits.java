@@ -50,17 +50,15 @@ public final class Splits {
                     hand(turn),
                     why(turn));
         }
-        long micros = finish.stamp().micros() - start.stamp().micros();
-        long lower = finish.stamp().lowerMicros() - start.stamp().upperMicros();
-        long upper = finish.stamp().upperMicros() - start.stamp().lowerMicros();
+        Elapsed elapsed = turn.elapsed();
         boolean clean = problem(turn) == null;
         return new Split(
                 turn.station.id(),
                 state,
                 clean,
-                micros,
-                Math.max(0, lower),
-                Math.max(0, upper),
+                elapsed.micros(),
+                Math.max(0, elapsed.lowerMicros()),
+                Math.max(0, elapsed.upperMicros()),
                 automatic(turn),
                 hand(turn),
                 why(turn));
@@ -79,7 +77,7 @@ public final class Splits {
         boolean both = start != null && finish != null;
         both &= !turn.finishByFallback() && !turn.isInterrupted();
         return both && start.source() != Mark.Source.TAP && finish.source() != Mark.Source.TAP
-                ? finish.stamp().micros() - start.stamp().micros()
+                ? turn.derivedElapsed().micros()
                 : -1;
     }
 
@@ -87,7 +85,7 @@ public final class Splits {
         boolean both = turn.startTap() != null && turn.finishTap() != null;
         return !both || turn.isInterrupted()
                 ? -1
-                : turn.finishTap().stamp().micros() - turn.startTap().stamp().micros();
+                : turn.finishTap().best().micros() - turn.startTap().best().micros();
     }
 
     private static Text why(Turn turn) {
@@ -127,7 +125,7 @@ public final class Splits {
 
     private static boolean isPlausible(Turn turn) {
         StationTiming timing = turn.station.timing();
-        long micros = turn.finish().stamp().micros() - turn.start().stamp().micros();
+        long micros = turn.elapsed().micros();
         return micros >= timing.shortestPlausibleMicros()
                 && micros <= timing.longestPlausibleMicros();
     }

@@ -3,6 +3,8 @@ package yardclock.core.run;
 import yardclock.core.course.Checkpoint;
 import yardclock.core.course.Station;
 import yardclock.core.ordering.Evidence;
+import yardclock.core.passage.EdgeClocks;
+import yardclock.core.time.Stamp;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -32,6 +34,9 @@ public final class Turn {
     boolean finishConcluded;
     boolean finishByFallback;
     boolean late;
+
+    /** The time between start and finish by the one clock both were stamped by; or null. */
+    private Stamp sameClock;
 
     /** A sensor and the proctor's tap can't both be right. */
     boolean disagrees;
@@ -132,6 +137,60 @@ public final class Turn {
         return ruled;
     }
 
+    /** Asks the one clock that stamped start and finish, if it was one; not once it was ruled. */
+    void compareOnOneClock(EdgeClocks clocks) {
+        if (isRuled()) {
+            return;
+        }
+        boolean both = start != null && finish != null;
+        both = both && start.edge() != null && finish.edge() != null;
+        sameClock =
+                both && start.edge().sharesClockWith(finish.edge())
+                        ? clocks.elapsed(start.edge(), finish.edge()).orElse(null)
+                        : null;
+    }
+
+    /** The time between the marks that stand; both must be there. */
+    Elapsed elapsed() {
+        return Elapsed.within(start(), finish(), isAsDerived() ? sameClock : null);
+    }
+
+    private boolean isAsDerived() {
+        return start != null
+                && finish != null
+                && start.edge() != null
+                && finish.edge() != null
+                && start.edge().equals(start().edge())
+                && finish.edge().equals(finish().edge());
+    }
+
+    /** The start that stands, as its clock says in the end; null while that is open. */
+    Mark settledStart() {
+        return settled(start(), start);
+    }
+
+    Mark settledFinish() {
+        return settled(finish(), finish);
+    }
+
+    private static Mark settled(Mark stands, Mark derived) {
+        if (stands == null || stands.edge() == null) {
+            return stands;
+        }
+        boolean isFinal =
+                derived != null
+                        && stands.edge().equals(derived.edge())
+                        && derived.settled() != null;
+        return isFinal ? derived : null;
+    }
+
+    /** The time between the derived marks, or null while one is missing. */
+    Elapsed derivedElapsed() {
+        return start == null || derivedFinish() == null
+                ? null
+                : Elapsed.within(start, finish, sameClock);
+    }
+
     /** How often a checkpoint was seen, by its trigger or by the proctor, whichever saw more. */
     public int seen(Checkpoint checkpoint) {
         int automatic = checkpoints.getOrDefault(checkpoint.id(), List.of()).size();
@@ -195,6 +254,7 @@ public final class Turn {
                 String.valueOf(finish),
                 String.valueOf(finishConcluded),
                 String.valueOf(finishByFallback),
+                String.valueOf(sameClock),
                 String.valueOf(late),
                 String.valueOf(disagrees),
                 String.valueOf(isClosed),

@@ -123,8 +123,9 @@ final class TurnJudge {
         Mark start = says.start();
         if (start == null) {
             doubt(turn, START, turn.start, out);
-        } else if (!start.equals(turn.start)) {
+        } else if (!start.isSame(turn.start)) {
             turn.start = start;
+            turn.compareOnOneClock(course.clocks);
             tellChanged(turn, START, start, out);
         }
         return turn.start;
@@ -146,8 +147,9 @@ final class TurnJudge {
         turn.finishByFallback = finish.byFallback();
         if (!turn.finishConcluded) {
             conclude(run, turn, finish.mark(), nowMicros, out);
-        } else if (!finish.mark().equals(turn.finish)) {
+        } else if (!finish.mark().isSame(turn.finish)) {
             turn.finish = finish.mark();
+            turn.compareOnOneClock(course.clocks);
             tellChanged(turn, FINISH, turn.finish, out);
             leftOtherwise(turn, nowMicros, out);
         } else if (wasDoubtful != turn.disagrees) {
@@ -159,13 +161,20 @@ final class TurnJudge {
         for (Checkpoint checkpoint : turn.station.checkpoints()) {
             List<Mark> marks = seen.getOrDefault(checkpoint.id(), List.of());
             List<Mark> before = turn.checkpoints.getOrDefault(checkpoint.id(), List.of());
-            turn.checkpoints.put(checkpoint.id(), marks);
+            turn.checkpoints.put(checkpoint.id(), keepingSettled(marks, before));
             for (Mark mark : marks.subList(Math.min(before.size(), marks.size()), marks.size())) {
                 bump(turn);
                 String source = mark.source().name();
                 out.conclude(fact(FactKind.MARK_PROPOSED, turn, checkpoint.id(), mark, source));
             }
         }
+    }
+
+    /** Judging anew gives provisional stamps; what was settled before stays so. */
+    private static List<Mark> keepingSettled(List<Mark> marks, List<Mark> before) {
+        return marks.stream()
+                .map(m -> before.stream().filter(m::isSame).findFirst().orElse(m))
+                .toList();
     }
 
     /** What concluded a mark is gone: say so, keep what was shown, and call the split doubtful. */
@@ -188,10 +197,10 @@ final class TurnJudge {
             finish = says.finish(start);
         }
         boolean isOther =
-                start != null && !start.equals(turn.start)
+                start != null && !start.isSame(turn.start)
                         || finish != null
                                 && !finish.byFallback()
-                                && !finish.mark().equals(turn.derivedFinish());
+                                && !finish.mark().isSame(turn.derivedFinish());
         if (isOther) {
             turn.late = true;
             String words = "a reading came after the ruling";
@@ -202,6 +211,7 @@ final class TurnJudge {
     private void conclude(StationRun run, Turn turn, Mark finish, long nowMicros, Gathering out) {
         turn.finish = finish;
         turn.finishConcluded = true;
+        turn.compareOnOneClock(course.clocks);
         bump(turn);
         out.conclude(fact(FactKind.MARK_PROPOSED, turn, FINISH, finish, finish.source().name()));
         proposeSplit(turn, out);

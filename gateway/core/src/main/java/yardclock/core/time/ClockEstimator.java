@@ -35,7 +35,7 @@ final class ClockEstimator {
     static final double WANDER_PPM = 5;
 
     /** Four standard deviations of a stamp's own noise (50 µs). */
-    static final double READING_MICROS = 200;
+    static final double READING_MICROS = Stamp.READING_MICROS;
 
     static final long LIVE_WINDOW_MICROS = 300_000_000;
     static final long FINAL_WINDOW_MICROS = 150_000_000;

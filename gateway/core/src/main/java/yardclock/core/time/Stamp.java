@@ -6,6 +6,9 @@ package yardclock.core.time;
  * that made it. All three are microseconds of gateway time.
  */
 public record Stamp(long micros, long lowerMicros, long upperMicros) implements Comparable<Stamp> {
+    /** What reading a counter may be off by, either way; part of every clock's limits. */
+    public static final long READING_MICROS = 200;
+
     public Stamp {
         if (lowerMicros > micros || micros > upperMicros) {
             throw new IllegalArgumentException(
@@ -16,6 +19,21 @@ public record Stamp(long micros, long lowerMicros, long upperMicros) implements 
     /** Both limits moved outwards; used when a sensor's or a hand's own spread comes on top. */
     public Stamp widened(long earlierMicros, long laterMicros) {
         return new Stamp(micros, lowerMicros - earlierMicros, upperMicros + laterMicros);
+    }
+
+    /** An instant that is known exactly, as a limit case. */
+    public static Stamp exactly(long micros) {
+        return new Stamp(micros, micros, micros);
+    }
+
+    /** How much earlier than said it can have been. */
+    public long earlierMicros() {
+        return micros - lowerMicros;
+    }
+
+    /** How much later than said it can have been. */
+    public long laterMicros() {
+        return upperMicros - micros;
     }
 
     public long widthMicros() {

@@ -48,6 +48,7 @@ public final class TestPlan {
 
     private TimingRules.UndecidedRule undecided = TimingRules.UndecidedRule.REVIEW;
     private DayRules.AfterFault afterFault = DayRules.AfterFault.MAY_FINISH;
+    private long cutOffMicros = CUT_OFF;
     private boolean timesOnBoard;
     private boolean leaderboardPublic;
     private boolean startsBySignal = true;
@@ -55,6 +56,11 @@ public final class TestPlan {
 
     public TestPlan benefit() {
         undecided = TimingRules.UndecidedRule.CANDIDATES_BENEFIT;
+        return this;
+    }
+
+    public TestPlan cutOff(long micros) {
+        cutOffMicros = micros;
         return this;
     }
 
@@ -105,7 +111,7 @@ public final class TestPlan {
 
     private TimingRules timing() {
         return new TimingRules(
-                CUT_OFF,
+                cutOffMicros,
                 TimingRules.Comparison.AT_MOST,
                 false,
                 TimingRules.Rounding.UP,
