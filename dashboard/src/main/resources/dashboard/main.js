@@ -7,7 +7,7 @@ const JOBS = {
   control: ["jobs/control-state", "jobs/control-next", "jobs/control-course", "jobs/control-done"],
   crew: [],
   board: [],
-  bench: ["jobs/trace-state", "jobs/bench-strip", "jobs/bench-unit"],
+  bench: ["jobs/trace-state", "jobs/bench-strip", "jobs/bench-unit", "jobs/bench-clock"],
   leaderboard: [],
   front: ["jobs/front-entry"],
 };

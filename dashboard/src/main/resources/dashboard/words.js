@@ -4,11 +4,12 @@ import { onDay } from "./words/on-day.js";
 import { onPost } from "./words/on-post.js";
 import { onControl } from "./words/on-control.js";
 import { onBench } from "./words/on-bench.js";
+import { onClocks } from "./words/on-clocks.js";
 import { codes } from "./words/codes.js";
 
 export const LANGUAGES = ["en", "es"];
 
-export const words = { ...onDay, ...onPost, ...onControl, ...onBench, ...codes };
+export const words = { ...onDay, ...onPost, ...onControl, ...onBench, ...onClocks, ...codes };
 
 /** A sentence with {names} filled in. An unknown key shows itself, so that it is seen and mended. */
 export function sentence(lang, key, values = {}) {

@@ -3,6 +3,7 @@ import { html, nothing } from "lit";
 import { say, text, code } from "../lib/say.js";
 import { acts } from "../lib/acts.js";
 import { milliseconds, waited } from "../lib/times.js";
+import { clockTroubles, ppm } from "./bench-clock.js";
 
 const BLINK_SECONDS = 10;
 const MARKS = { up: "✓", silent: "!", "off-line": "✕", "never-seen": "○" };
@@ -14,6 +15,7 @@ export function unitCard(page, unit) {
       ${unit.sinceMicros >= 0 && unit.status !== "never-seen"
         ? say("bench.since", { time: waited(unit.sinceMicros, page.now()) })
         : nothing}</p>
+    ${clockTroubles(unit, page.now())}
     <dl class="figures">${figures(unit)}</dl>
     ${page.badge.role === "technician" ? page.button(
       `identify-${unit.id}`,
@@ -27,21 +29,22 @@ export function unitCard(page, unit) {
 }
 
 function figures(unit) {
-  const { clock } = unit;
+  const { clock, answers } = unit;
   return [
     ["edges", unit.edges],
     ["duplicates", unit.duplicates],
     ["gaps", unit.gaps.length > 0 ? unit.gaps.join(", ") : say("bench.no-gaps")],
     ["conflicts", unit.conflicts],
     ["refused", unit.refused],
-    ["bound", clock && clock.boundWidthMicros >= 0
+    ["bound", clock.boundWidthMicros >= 0
       ? `${milliseconds(clock.boundWidthMicros)} ms`
       : say("bench.no-bound")],
-    ["rate", clock ? `${(clock.ratePartsPerBillion / 1000).toFixed(1)} ppm` : say("bench.unknown")],
-    ["trip", known(clock?.floorRoundTripMicros, (micros) => `${milliseconds(micros)} ms`)],
-    ["exchange", known(clock?.lastExchangeAgeMicros, (micros) =>
+    ["rate", clock.exchanges > 0 ? `${ppm(clock.ratePartsPerBillion)} ppm` : say("bench.unknown")],
+    ["trip", known(clock.floorRoundTripMicros, (micros) => `${milliseconds(micros)} ms`)],
+    ["loss", answers.asked > 0 ? say("bench.lost", answers) : say("bench.unknown")],
+    ["exchange", known(clock.lastExchangeAgeMicros, (micros) =>
       say("bench.ago", { seconds: Math.floor(micros / 1e6) }))],
-    ["jumps", clock?.faults > 0 ? say("bench.jumped", { count: clock.faults }) : say("bench.none")],
+    ["jumps", clock.faults > 0 ? clock.faults : say("bench.none")],
     ["battery", known(unit.batteryMillivolts, (mv) => `${(mv / 1000).toFixed(2)} V`)],
     ["signal", unit.rssiDbm ? `${unit.rssiDbm} dBm` : say("bench.unknown")],
     ["buffer", known(unit.bufferFill, String)],

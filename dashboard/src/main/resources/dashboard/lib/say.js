@@ -13,8 +13,8 @@ export function text(pair) {
 }
 
 /** A code of a closed list in words; one this page does not know yet is shown as it came. */
-export function code(list, word, otherwise = word) {
-  return hasWords(`${list}.${word}`) ? say(`${list}.${word}`) : otherwise;
+export function code(list, word, otherwise = word, values = {}) {
+  return hasWords(`${list}.${word}`) ? say(`${list}.${word}`, values) : otherwise;
 }
 
 /** A sentence of the gateway in the tablet's language, as far as it is known: {lang, words}. */

@@ -32,10 +32,6 @@ export const onBench = {
   "bench.rate": ["rate", "marcha"],
   "bench.trip": ["shortest round trip", "ida y vuelta mínima"],
   "bench.jumps": ["clock jumps", "saltos del reloj"],
-  "bench.jumped": [
-    "{count}: restart the unit, or change it",
-    "{count}: reinicie la unidad o cámbiela",
-  ],
   "bench.none": ["none", "ninguno"],
   "bench.exchange": ["last exchange", "último intercambio"],
   "bench.ago": ["{seconds} s ago", "hace {seconds} s"],

@@ -11,6 +11,7 @@ import yardclock.core.board.Head;
 import yardclock.core.board.StationView;
 import yardclock.core.course.CriterionKind;
 import yardclock.core.course.SensorKind;
+import yardclock.core.health.ClockTrouble;
 import yardclock.core.result.OutcomeKind;
 import yardclock.core.ruling.Reason;
 import yardclock.core.ruling.Refusal;
@@ -82,6 +83,7 @@ class WordsTest {
         assertHas("course", Head.CourseStatus.values());
         assertHas("criterion", CriterionKind.values());
         assertHas("role", Role.values());
+        assertHas("clock-trouble", ClockTrouble.values());
         for (SensorKind kind : SensorKind.values()) {
             assertThat(words.keySet())
                     .contains(key("state", kind) + ".0", key("state", kind) + ".1");

@@ -51,6 +51,7 @@ final class Bodies {
             case HEALTH -> Input.Health.class;
             case UNIT_DOWN -> Input.UnitDown.class;
             case EXCHANGE -> Input.ExchangeAnswered.class;
+            case ANSWER_REFUSED -> Input.AnswerRefused.class;
             case CLIMATE -> Input.Climate.class;
             case CODE -> Input.CodeIssued.class;
             case ENROLMENT -> Input.Enrolled.class;

@@ -34,6 +34,11 @@ public record Decoded(List<Input> inputs, Optional<Answer> answer, List<Rejectio
         return refused(new Rejection(reason, words));
     }
 
+    /** A refusal the journal may hear of as well. */
+    static Decoded refused(Rejection rejection, Optional<Input> told) {
+        return new Decoded(told.stream().toList(), Optional.empty(), List.of(rejection));
+    }
+
     static Decoded refused(Rejection rejection) {
         return new Decoded(List.of(), Optional.empty(), List.of(rejection));
     }

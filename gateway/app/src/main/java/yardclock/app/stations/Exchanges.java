@@ -1,6 +1,7 @@
 package yardclock.app.stations;
 
 import yardclock.core.engine.Input;
+import yardclock.core.intake.AnswerRefusal;
 
 import java.util.HashMap;
 import java.util.Iterator;
@@ -16,9 +17,11 @@ import java.util.random.RandomGenerator;
  *
  * <p>A unit that was heard lately is asked every 5 s of exam time, dithered so that units do not
  * fall into step with each other or with the radio; when it comes, comes back or booted anew, a
- * burst gives a first estimate quickly. An id is used once. Answers that took longer than 2 s of
- * real time say nothing worth keeping and are refused. Safe from any thread; real times are
- * nanoseconds of the gateway's real monotonic clock and handed in.
+ * burst gives a first estimate quickly. An id is used once; it ends in the number of the question
+ * in its unit's own series, by which the engine sees what was never answered. Answers that took
+ * longer than 2 s of real time say nothing of the clock and are refused, and so are second answers;
+ * both are journalled as counts. Safe from any thread; real times are nanoseconds of the gateway's
+ * real monotonic clock and handed in.
  */
 final class Exchanges {
     static final int BURST = 4;
@@ -38,8 +41,36 @@ final class Exchanges {
     private final int speed;
     private final RandomGenerator dither;
     private final Supplier<String> ids;
+    private final Map<String, Series> series = new HashMap<>();
+    private final RefusedAnswers refused = new RefusedAnswers();
 
-    private record Question(String unit, long gatewaySentMicros, long askedNanos) {}
+    private static final class Question {
+        private final String unit;
+        private final long gatewaySentMicros;
+        private final long askedNanos;
+        private boolean answered;
+
+        Question(String unit, long gatewaySentMicros, long askedNanos) {
+            this.unit = unit;
+            this.gatewaySentMicros = gatewaySentMicros;
+            this.askedNanos = askedNanos;
+        }
+    }
+
+    /** The ids of one unit's questions: a name used by nobody else, and a number from 1. */
+    private static final class Series {
+        private final String name;
+        private long asked;
+
+        Series(String name) {
+            this.name = name;
+        }
+
+        String next() {
+            asked++;
+            return name + "-" + asked;
+        }
+    }
 
     private static final class Schedule {
         private long nextNanos;
@@ -47,6 +78,9 @@ final class Exchanges {
         private int burstLeft;
     }
 
+    /**
+     * @param ids names for series of questions, each different from all others
+     */
     Exchanges(int speed, RandomGenerator dither, Supplier<String> ids) {
         this.speed = speed;
         this.dither = dither;
@@ -101,7 +135,7 @@ final class Exchanges {
     /** Opens a question; to be called right before it is sent. */
     synchronized String ask(String unit, long gatewaySentMicros, long nowNanos) {
         forgetOlderThan(nowNanos - 10 * LATE_NANOS);
-        String id = ids.get();
+        String id = series.computeIfAbsent(unit, u -> new Series(ids.get())).next();
         open.put(id, new Question(unit, gatewaySentMicros, nowNanos));
         return id;
     }
@@ -110,16 +144,19 @@ final class Exchanges {
     synchronized Decoded answered(Decoded.Answer answer, long gatewayMicros, long nowNanos) {
         Question question = open.get(answer.id());
         if (question == null || !question.unit.equals(answer.unit())) {
-            return Decoded.refused(
-                    RejectionReason.EXCHANGE_UNKNOWN,
-                    "no question with the id " + answer.id() + " is open at " + answer.unit());
+            String words =
+                    "no question with the id " + answer.id() + " is open at " + answer.unit();
+            return refused(answer, AnswerRefusal.UNKNOWN, words, nowNanos);
         }
-        open.remove(answer.id());
+        if (question.answered) {
+            String words = "the question " + answer.id() + " was answered before";
+            return refused(answer, AnswerRefusal.AGAIN, words, nowNanos);
+        }
+        question.answered = true;
         long tookNanos = nowNanos - question.askedNanos;
         if (tookNanos > LATE_NANOS) {
-            return Decoded.refused(
-                    RejectionReason.EXCHANGE_LATE,
-                    "the answer took " + TimeUnit.NANOSECONDS.toMillis(tookNanos) + " ms");
+            String words = "the answer took " + TimeUnit.NANOSECONDS.toMillis(tookNanos) + " ms";
+            return refused(answer, AnswerRefusal.LATE, words, nowNanos);
         }
         return Decoded.of(
                 new Input.ExchangeAnswered(
@@ -130,6 +167,11 @@ final class Exchanges {
                         answer.receivedTick(),
                         answer.sentTick(),
                         gatewayMicros));
+    }
+
+    private Decoded refused(Decoded.Answer answer, AnswerRefusal why, String words, long nowNanos) {
+        Rejection rejection = new Rejection(RejectionReason.of(why), words);
+        return Decoded.refused(rejection, refused.add(answer, why, nowNanos));
     }
 
     private long gapNanos(Schedule schedule) {

@@ -1,5 +1,7 @@
 package yardclock.app.stations;
 
+import yardclock.core.intake.AnswerRefusal;
+
 import java.util.Locale;
 
 /** Why a unit's message is not taken. The order is the order in which a message is examined. */
@@ -21,8 +23,17 @@ public enum RejectionReason {
     OUT_OF_RANGE,
     BAD_TEXT,
     EXCHANGE_UNKNOWN,
+    EXCHANGE_AGAIN,
     EXCHANGE_LATE,
     INBOX_FULL;
+
+    static RejectionReason of(AnswerRefusal why) {
+        return switch (why) {
+            case AGAIN -> EXCHANGE_AGAIN;
+            case LATE -> EXCHANGE_LATE;
+            case UNKNOWN -> EXCHANGE_UNKNOWN;
+        };
+    }
 
     /** The word in metrics, vectors and on the bench. */
     public String code() {

@@ -3,6 +3,7 @@ package yardclock.app.journal;
 import yardclock.core.course.RosterLine;
 import yardclock.core.engine.Entry;
 import yardclock.core.engine.Input;
+import yardclock.core.intake.AnswerRefusal;
 import yardclock.core.ruling.Act;
 import yardclock.core.ruling.Role;
 
@@ -35,6 +36,7 @@ final class Samples {
                         "fu-01", "b", 1, 2, 3300, -61, 0, 90_000, "1.0", 1, List.of(0, -1)),
                 new Input.UnitDown("fu-01"),
                 new Input.ExchangeAnswered("fu-01", "b", "x1", 1, 2, 3, 4),
+                new Input.AnswerRefused("fu-01", "b", "x1", AnswerRefusal.AGAIN, 2),
                 new Input.Climate("yard", 2_950, 4_100, 3_600, null, null, 9),
                 new Input.CodeIssued("c0", Role.PROCTOR, ""),
                 new Input.Enrolled("d1", "Rowan", Role.PROCTOR, "c0", "t0"),

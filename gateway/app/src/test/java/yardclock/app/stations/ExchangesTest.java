@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 
 import yardclock.core.engine.Input;
+import yardclock.core.intake.AnswerRefusal;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -73,7 +74,29 @@ class ExchangesTest {
                         new Input.ExchangeAnswered(
                                 "fu-01", "00000000000000a1", id, 1_000, 50, 60, 1_900));
         assertThat(refusal(exchanges.answered(answer("fu-01", id), 2_000, now + 4 * MILLI)))
-                .isEqualTo(RejectionReason.EXCHANGE_UNKNOWN);
+                .isEqualTo(RejectionReason.EXCHANGE_AGAIN);
+    }
+
+    @Test
+    void questionsOfOneUnitAreNumberedInASeriesOfItsOwn() {
+        Exchanges exchanges = exchanges(1);
+        assertThat(List.of(ask(exchanges, "fu-01"), ask(exchanges, "fu-02")))
+                .containsExactly("id-0-1", "id-1-1");
+        exchanges.linkUp();
+        assertThat(List.of(ask(exchanges, "fu-01"), ask(exchanges, "fu-02")))
+                .containsExactly("id-0-2", "id-1-2");
+    }
+
+    @Test
+    void refusedAnswersAreJournalledAsCountsAtMostOnceASecond() {
+        Exchanges exchanges = exchanges(1);
+        List<Input> told = new ArrayList<>();
+        for (int i = 0; i < 25; i++, now += 100 * MILLI) {
+            told.addAll(exchanges.answered(answer("fu-01", "nobody-" + i), 1, now).inputs());
+        }
+        assertThat(told)
+                .containsExactly(
+                        refused("nobody-0", 1), refused("nobody-10", 10), refused("nobody-20", 10));
     }
 
     @Test
@@ -128,8 +151,17 @@ class ExchangesTest {
         return new Decoded.Answer(unit, "00000000000000a1", id, 50, 60);
     }
 
+    private String ask(Exchanges exchanges, String unit) {
+        return exchanges.ask(unit, 1_000, now);
+    }
+
+    private static Input refused(String id, long count) {
+        return new Input.AnswerRefused(
+                "fu-01", "00000000000000a1", id, AnswerRefusal.UNKNOWN, count);
+    }
+
     private static RejectionReason refusal(Decoded decoded) {
-        assertThat(decoded.inputs()).isEmpty();
+        assertThat(decoded.inputs()).allMatch(Input.AnswerRefused.class::isInstance);
         return decoded.rejections().get(0).reason();
     }
 }

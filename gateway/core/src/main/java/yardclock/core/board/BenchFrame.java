@@ -1,6 +1,7 @@
 package yardclock.core.board;
 
 import yardclock.core.course.Text;
+import yardclock.core.health.ClockTrouble;
 import yardclock.core.time.ClockStatus;
 
 import java.util.List;
@@ -16,6 +17,8 @@ public record BenchFrame(
      * @param words the status in a plain sentence
      * @param contiguous highest sequence number up to which nothing is missing, −1 for none
      * @param gaps missing ranges as text
+     * @param waiting edges that have no place in time yet
+     * @param clockTroubles what is to be known of its clock, the most pressing first
      */
     public record UnitView(
             String id,
@@ -36,7 +39,23 @@ public record BenchFrame(
             int bufferFill,
             String firmware,
             ClockStatus clock,
+            AnswersView answers,
+            long waiting,
+            List<ClockTrouble> clockTroubles,
             List<SensorView> sensors) {}
+
+    /**
+     * A unit's answers to clock exchanges.
+     *
+     * @param asked how many of the newest questions are looked at, 0 while nothing is known
+     * @param lost how many of those were not answered
+     * @param again answers to a question that was answered already
+     * @param late answers that took too long
+     * @param unknown answers to questions nobody asked
+     * @param otherBoot answers from another boot than the unit's present one
+     */
+    public record AnswersView(
+            long asked, long lost, long again, long late, long unknown, long otherBoot) {}
 
     /** One sensor: its present state, −1 while unknown, and what it should be at rest. */
     public record SensorView(

@@ -4,11 +4,15 @@ import yardclock.core.course.Contact;
 import yardclock.core.course.SensorPlan;
 import yardclock.core.course.SensorRef;
 import yardclock.core.course.Text;
+import yardclock.core.health.ClockTrouble;
 import yardclock.core.health.Unit;
 import yardclock.core.health.UnitStatus;
+import yardclock.core.intake.AnswerLedger;
+import yardclock.core.intake.AnswerRefusal;
 import yardclock.core.intake.BootLedger;
 import yardclock.core.passage.TimedEdge;
 import yardclock.core.run.StationRun;
+import yardclock.core.time.ClockStatus;
 import yardclock.core.time.GatewayTime;
 
 import java.util.Comparator;
@@ -75,6 +79,8 @@ public final class StaffProjection {
         UnitStatus status = unit.status();
         String boot = status.boot();
         BootLedger ledger = boot.isEmpty() ? new BootLedger() : unit.ledger().boot(boot);
+        GatewayTime now = new GatewayTime(picture.moment().gatewayMicros());
+        ClockStatus clock = unit.clockStatus(boot, now);
         return new BenchFrame.UnitView(
                 unit.plan().id(),
                 unit.plan().place(),
@@ -93,8 +99,21 @@ public final class StaffProjection {
                 status.rssiDbm(),
                 status.bufferFill(),
                 status.firmware(),
-                unit.clockStatus(boot, new GatewayTime(picture.moment().gatewayMicros())),
+                clock,
+                answers(unit.answers()),
+                unit.waitingEdges(),
+                ClockTrouble.of(unit, clock, ClockTrouble.patienceMicros(picture.course().speed())),
                 unit.plan().sensors().stream().map(s -> sensor(status, s)).toList());
+    }
+
+    private static BenchFrame.AnswersView answers(AnswerLedger answers) {
+        return new BenchFrame.AnswersView(
+                answers.asked(),
+                answers.lost(),
+                answers.refused(AnswerRefusal.AGAIN),
+                answers.refused(AnswerRefusal.LATE),
+                answers.refused(AnswerRefusal.UNKNOWN),
+                answers.otherBoot());
     }
 
     private static BenchFrame.SensorView sensor(UnitStatus status, SensorPlan sensor) {

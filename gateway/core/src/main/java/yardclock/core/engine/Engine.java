@@ -105,7 +105,7 @@ public final class Engine {
                 return rule((Input.Ruling) input, out);
             }
             case CLIMATE -> climate((Input.Climate) input, out);
-            case EDGE, HEALTH, UNIT_DOWN, EXCHANGE -> fromUnit(input, out);
+            case EDGE, HEALTH, UNIT_DOWN, EXCHANGE, ANSWER_REFUSED -> fromUnit(input, out);
             case SETTINGS_APPLIED, DEADLINE -> { // Time has passed already; nothing else follows.
             }
         }
@@ -198,6 +198,7 @@ public final class Engine {
             case HEALTH -> units.health((Input.Health) input, nowMicros, out);
             case UNIT_DOWN -> units.down(((Input.UnitDown) input).unit(), nowMicros, out);
             case EXCHANGE -> units.exchange((Input.ExchangeAnswered) input, nowMicros, out);
+            case ANSWER_REFUSED -> units.answerRefused((Input.AnswerRefused) input, out);
             default -> throw new IllegalStateException("not from a unit: " + input.kind());
         }
     }

@@ -2,6 +2,7 @@ package yardclock.core.engine;
 
 import yardclock.core.course.ExamPlan;
 import yardclock.core.course.RosterLine;
+import yardclock.core.intake.AnswerRefusal;
 import yardclock.core.ruling.Act;
 import yardclock.core.ruling.Role;
 
@@ -119,6 +120,20 @@ public sealed interface Input {
         @Override
         public InputKind kind() {
             return InputKind.EXCHANGE;
+        }
+    }
+
+    /**
+     * A unit's answers to clock exchanges that could not be one half of an exchange.
+     *
+     * @param id the newest one's id, as the unit sent it
+     * @param count how many for this reason since the last such entry of the unit, at least 1
+     */
+    record AnswerRefused(String unit, String boot, String id, AnswerRefusal why, long count)
+            implements Input {
+        @Override
+        public InputKind kind() {
+            return InputKind.ANSWER_REFUSED;
         }
     }
 

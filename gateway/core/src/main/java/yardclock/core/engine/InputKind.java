@@ -9,6 +9,7 @@ public enum InputKind {
     HEALTH("health"),
     UNIT_DOWN("unit-down"),
     EXCHANGE("exchange"),
+    ANSWER_REFUSED("answer-refused"),
     CLIMATE("climate"),
     CODE("code"),
     ENROLMENT("enrolment"),

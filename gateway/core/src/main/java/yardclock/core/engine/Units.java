@@ -26,6 +26,7 @@ import java.util.Collections;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -44,10 +45,12 @@ final class Units {
     private final Map<String, Unit> units;
     private final Deque<TimedEdge> newest = new ArrayDeque<>();
     private final CourseRun course;
+    private final BoundWatch boundWatch;
 
     Units(Map<String, Unit> units, CourseRun course) {
         this.units = units;
         this.course = course;
+        this.boundWatch = new BoundWatch(course.plan().timing().boundLimitMicros());
     }
 
     /** The plan's units by their ids, never heard of yet. */
@@ -213,6 +216,13 @@ final class Units {
             return;
         }
         alive(unit, nowMicros, out);
+        if (!answer.boot().equals(unit.status().boot()) && !unit.status().boot().isEmpty()) {
+            unit.answers().fromOtherBoot();
+        }
+        if (!unit.answers().take(answer.id())) {
+            out.conclude(Fact.aboutUnit(FactKind.EXCHANGE_REFUSED, answer.unit(), "answered"));
+            return;
+        }
         Exchange exchange =
                 new Exchange(
                         answer.gatewaySentMicros(),
@@ -228,6 +238,7 @@ final class Units {
         for (Attempt settled : course.settle(answer.unit(), out)) {
             warnOfOtherDecision(settled, out);
         }
+        boundWatch.look(unit, nowMicros, course.speed(), out);
     }
 
     /** A ruling keeps what was seen; when the final stamps decide otherwise a person must know. */
@@ -236,6 +247,19 @@ final class Units {
             String words =
                     "The final clock values decide otherwise than what was ruled: to review.";
             out.conclude(Fact.of(FactKind.ALARM, attempt.number(), "", words));
+        }
+    }
+
+    /** No sign of life: an answer from long ago says nothing of now. */
+    void answerRefused(Input.AnswerRefused refused, Gathering out) {
+        Unit unit = known(refused.unit(), out);
+        if (unit != null) {
+            unit.answers().refuse(refused.why(), refused.count());
+            out.conclude(
+                    Fact.aboutUnit(
+                            FactKind.EXCHANGE_REFUSED,
+                            refused.unit(),
+                            refused.why().name().toLowerCase(Locale.ROOT)));
         }
     }
 
@@ -267,12 +291,19 @@ final class Units {
             if (unit.status().passTime(nowMicros, course.speed())) {
                 tellStatus(unit, FactKind.UNIT_SILENT, out);
             }
+            if (nowMicros >= unit.boundAlarm().nextLookMicros()) {
+                boundWatch.look(unit, nowMicros, course.speed(), out);
+            }
         }
     }
 
     long nextDeadlineMicros() {
         return units.values().stream()
-                .mapToLong(u -> u.status().nextDeadlineMicros(course.speed()))
+                .mapToLong(
+                        u ->
+                                Math.min(
+                                        u.status().nextDeadlineMicros(course.speed()),
+                                        u.boundAlarm().nextLookMicros()))
                 .min()
                 .orElse(Long.MAX_VALUE);
     }

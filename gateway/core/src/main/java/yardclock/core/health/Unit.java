@@ -2,6 +2,7 @@ package yardclock.core.health;
 
 import yardclock.core.course.FieldUnit;
 import yardclock.core.course.SensorPlan;
+import yardclock.core.intake.AnswerLedger;
 import yardclock.core.intake.UnitLedger;
 import yardclock.core.time.ClockStatus;
 import yardclock.core.time.ExchangeClock;
@@ -28,7 +29,9 @@ public final class Unit {
 
     private final FieldUnit plan;
     private final UnitLedger ledger = new UnitLedger();
+    private final AnswerLedger answers = new AnswerLedger();
     private final UnitStatus status = new UnitStatus();
+    private final BoundAlarm boundAlarm = new BoundAlarm();
     private final Map<String, UnitClock> clocks = new LinkedHashMap<>();
     private final StampOrder order = new StampOrder();
     private final List<Waiting> waiting = new ArrayList<>();
@@ -52,8 +55,16 @@ public final class Unit {
         return ledger;
     }
 
+    public AnswerLedger answers() {
+        return answers;
+    }
+
     public UnitStatus status() {
         return status;
+    }
+
+    public BoundAlarm boundAlarm() {
+        return boundAlarm;
     }
 
     public UnitClock clock(String boot) {
@@ -62,7 +73,7 @@ public final class Unit {
             clock = new ExchangeClock();
             clocks.put(boot, clock);
             if (clocks.size() > CLOCKS_KEPT) {
-                clocks.remove(clocks.keySet().iterator().next());
+                forgetOldestClock(boot);
             }
         }
         return clock;
@@ -82,6 +93,14 @@ public final class Unit {
                 .orElse(0);
     }
 
+    /** Boots that only answers speak of must not push out the clock of the present one. */
+    private void forgetOldestClock(String newest) {
+        clocks.keySet().stream()
+                .filter(boot -> !boot.equals(newest) && !boot.equals(status.boot()))
+                .findFirst()
+                .ifPresent(clocks::remove);
+    }
+
     /** The figures of a boot's clock, of one never compared if there is none. */
     public ClockStatus clockStatus(String boot, GatewayTime now) {
         UnitClock clock = clocks.get(boot);
@@ -92,6 +111,7 @@ public final class Unit {
     public void forgetClocks() {
         clocks.clear();
         order.clear();
+        boundAlarm.forget();
     }
 
     /**
@@ -112,6 +132,11 @@ public final class Unit {
             return false;
         }
         return waiting.add(edge);
+    }
+
+    /** How many edges have no place in time yet. */
+    public int waitingEdges() {
+        return waiting.size();
     }
 
     /** How many edges found no room to wait. */
@@ -166,6 +191,10 @@ public final class Unit {
                 + " "
                 + bootOfGap
                 + " "
-                + turnedAway;
+                + turnedAway
+                + " "
+                + answers
+                + " "
+                + boundAlarm;
     }
 }

@@ -22,32 +22,50 @@ public final class ExchangeClock implements UnitClock {
 
     private final List<ClockSegment> segments = new ArrayList<>();
     private long accepted;
-    private long refused;
+    private long impossible;
+    private long backwards;
     private long faults;
+    private long lastFaultMicros = -1;
     private int backwardsInARow;
     private long newestReceivedTick = Long.MIN_VALUE;
+    private long newestSentMicros = Long.MIN_VALUE;
 
     @Override
     public boolean accept(Exchange exchange) {
-        if (isImpossible(exchange) || isOvertaken(exchange)) {
-            refused++;
+        if (isImpossible(exchange)) {
+            impossible++;
+            return false;
+        }
+        if (isOvertaken(exchange)) {
+            // Asked earlier as well: the messages changed places on the way, the ticks did not.
+            backwards += exchange.gatewaySentMicros() > newestSentMicros ? 1 : 0;
             return false;
         }
         newestReceivedTick = exchange.unitReceivedTick();
+        newestSentMicros = exchange.gatewaySentMicros();
         accepted++;
+        boolean isFirst = segments.isEmpty();
         segments.removeIf(segment -> segment.firstTick() > exchange.unitReceivedTick());
         if (segments.isEmpty()) {
             begin(exchange);
+            if (!isFirst) {
+                fault(exchange);
+            }
             return true;
         }
         ClockSegment current = current();
         current.history.add(exchange);
         if (current.isContradictory()) {
             current.history.removeNewest();
-            faults++;
+            fault(exchange);
             begin(exchange);
         }
         return true;
+    }
+
+    private void fault(Exchange exchange) {
+        faults++;
+        lastFaultMicros = exchange.gatewayReceivedMicros();
     }
 
     private static boolean isImpossible(Exchange exchange) {
@@ -163,7 +181,7 @@ public final class ExchangeClock implements UnitClock {
     @Override
     public ClockStatus status(GatewayTime now) {
         if (segments.isEmpty()) {
-            return new ClockStatus(accepted, refused, faults, 0, -1, -1, -1);
+            return unknown();
         }
         ClockSegment segment = current();
         int newest = segment.history.size() - 1;
@@ -173,18 +191,29 @@ public final class ExchangeClock implements UnitClock {
         long width = answer.stamp() == null ? -1 : answer.stamp().widthMicros();
         return new ClockStatus(
                 accepted,
-                refused,
+                impossible,
+                backwards,
                 faults,
+                lastFaultMicros,
                 Math.round(answer.ratePpm() * 1000),
+                Math.round(answer.rateLowPpm() * 1000),
+                Math.round(answer.rateHighPpm() * 1000),
                 Math.round(answer.floorRoundTripMicros()),
                 width,
                 age);
     }
 
+    private ClockStatus unknown() {
+        long limit = Math.round(ClockEstimator.RATE_LIMIT_PPM * 1000);
+        return new ClockStatus(
+                accepted, impossible, backwards, faults, -1, 0, -limit, limit, -1, -1, -1);
+    }
+
     @Override
     public String toString() {
         StringBuilder text = new StringBuilder();
-        text.append(accepted).append('/').append(refused).append('/').append(faults);
+        text.append(accepted).append('/').append(impossible).append('/').append(backwards);
+        text.append('/').append(faults).append('@').append(lastFaultMicros);
         for (ClockSegment segment : segments) {
             text.append(' ').append(segment.history);
         }

@@ -7,6 +7,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 import yardclock.core.course.RosterLine;
+import yardclock.core.intake.AnswerRefusal;
 import yardclock.core.ruling.Act;
 import yardclock.core.ruling.Reason;
 import yardclock.core.ruling.Role;
@@ -98,6 +99,10 @@ class DigestTest {
                         h.sensorStates());
             }
             case UNIT_DOWN -> new Input.UnitDown("u6");
+            case ANSWER_REFUSED -> {
+                Input.AnswerRefused r = (Input.AnswerRefused) input;
+                yield new Input.AnswerRefused(r.unit(), r.boot(), r.id(), r.why(), r.count() + 1);
+            }
             case EXCHANGE -> {
                 Input.ExchangeAnswered x = (Input.ExchangeAnswered) input;
                 yield new Input.ExchangeAnswered(
@@ -136,6 +141,7 @@ class DigestTest {
         walk.station("drag");
         yard.health("u1");
         yard.take(new Input.UnitDown("u5"));
+        yard.take(new Input.AnswerRefused("u1", "b", "x1", AnswerRefusal.LATE, 1));
         yard.take(new Input.Climate("u7", 2_500, 4_000, null, null, null, 5));
         yard.take(new Input.SettingsApplied("u1", 3, ""));
         yard.ok("proctor1", new Act.Note(101, "wet grass"));

@@ -41,7 +41,7 @@ class ExchangeClockTest {
         assertThat(clock.accept(new Exchange(g, u, u + 50, g + 49))).as("negative trip").isFalse();
         assertThat(at(12 * SECOND, 200 * SECOND)).isEqualTo(before);
         assertThat(clock.status(new GatewayTime(g)).exchanges()).isEqualTo(1);
-        assertThat(clock.status(new GatewayTime(g)).refused()).isEqualTo(3);
+        assertThat(clock.status(new GatewayTime(g)).impossible()).isEqualTo(3);
     }
 
     @Test
