@@ -179,6 +179,16 @@ public final class ExchangeClock implements UnitClock {
     }
 
     @Override
+    public Optional<ClockEnd> first() {
+        return segments.isEmpty() ? Optional.empty() : ClockEnd.first(segments.get(0));
+    }
+
+    @Override
+    public Optional<ClockEnd> last() {
+        return segments.isEmpty() ? Optional.empty() : ClockEnd.last(current());
+    }
+
+    @Override
     public ClockStatus status(GatewayTime now) {
         if (segments.isEmpty()) {
             return unknown();

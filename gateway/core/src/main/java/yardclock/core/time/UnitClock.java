@@ -36,5 +36,11 @@ public interface UnitClock {
      */
     Optional<Stamp> elapsed(StationTick start, StationTick finish);
 
+    /** Where its first exchange lies; empty while there is none, or none that can be placed. */
+    Optional<ClockEnd> first();
+
+    /** Where its newest exchange lies. */
+    Optional<ClockEnd> last();
+
     ClockStatus status(GatewayTime now);
 }

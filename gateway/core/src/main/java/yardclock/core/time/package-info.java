@@ -5,7 +5,8 @@
  * the gateway counts its own monotonic microseconds ({@link yardclock.core.time.GatewayTime}), and
  * people read a wall clock ({@link yardclock.core.time.WallTime}). Exchanges compare the first two;
  * a {@link yardclock.core.time.UnitClock} turns a tick into a gateway instant with limits that
- * hold.
+ * hold. Where the gateway's own counting broke off, {@link yardclock.core.time.TimeLines} ties one
+ * stretch of it to the next by the counters that ran on.
  *
  * <p>Invariant: arithmetic between kinds of time happens only in this package.
  */
