@@ -6,6 +6,7 @@ import yardclock.app.broker.UnitPasswords;
 import yardclock.app.clock.Anchor;
 import yardclock.app.clock.Machine;
 import yardclock.app.clock.SystemGatewayClock;
+import yardclock.app.clock.WallWatch;
 import yardclock.app.journal.JournalFile;
 import yardclock.app.journal.JournalRefusedException;
 import yardclock.app.lane.FeedRing;
@@ -51,17 +52,19 @@ public final class Gateway implements AutoCloseable {
     private final Meters meters = new Meters();
     private final DayMemory memory = new DayMemory();
     private final LiveState state = new LiveState(feed, troubles);
-    private final Machine machine = Machine.here();
+    private final Machine machine;
     private JournalFile journal;
     private Day day;
     private SystemGatewayClock clock;
+    private WallWatch wallWatch;
     private Lane lane;
     private UnitPasswords passwords;
     private StationLink link;
     private WebServer web;
 
-    private Gateway(ServeSettings settings, Path directory) {
+    private Gateway(ServeSettings settings, Path directory, Machine machine) {
         this.settings = settings;
+        this.machine = machine;
         this.directory = directory;
     }
 
@@ -72,8 +75,15 @@ public final class Gateway implements AutoCloseable {
      */
     public static Gateway start(ServeSettings settings, Consumer<Throwable> dead)
             throws RefusedException {
+        return start(settings, Machine.here(), dead);
+    }
+
+    /** The same on a machine of the caller's: another boot, another wall clock. */
+    static Gateway start(ServeSettings settings, Machine machine, Consumer<Throwable> dead)
+            throws RefusedException {
         settings.check();
-        Gateway gateway = new Gateway(settings, DataDirectory.prepare(settings.data()));
+        Path directory = DataDirectory.prepare(settings.data());
+        Gateway gateway = new Gateway(settings, directory, machine);
         boolean started = false;
         try {
             gateway.open(dead);
@@ -105,6 +115,7 @@ public final class Gateway implements AutoCloseable {
         rejected.countIn(meters);
         lane.start(new LaneSinks(link, web.live(), meters), opening, dead);
         parts.add("lane", lane);
+        parts.add("wall clock", new WallClockRounds(wallWatch, lane)).start();
         startPins();
         startBroker();
         parts.add("link to the field units", link).start();
@@ -129,6 +140,7 @@ public final class Gateway implements AutoCloseable {
     private Opening opening() throws RefusedException, IOException {
         Anchor anchor = anchor();
         clock = new SystemGatewayClock(machine, anchor);
+        wallWatch = new WallWatch(machine, clock, anchor);
         List<Input> inputs = new ArrayList<>();
         inputs.add(epoch(anchor));
         if (memory.plan().isEmpty()) {

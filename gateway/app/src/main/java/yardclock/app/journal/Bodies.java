@@ -45,6 +45,7 @@ final class Bodies {
     private static Class<? extends Input> type(InputKind kind) {
         return switch (kind) {
             case EPOCH -> Input.Epoch.class;
+            case WALL_STEPPED -> Input.WallStepped.class;
             case PLAN -> Input.PlanFrozen.class;
             case ROSTER -> Input.RosterFrozen.class;
             case EDGE -> Input.Edge.class;

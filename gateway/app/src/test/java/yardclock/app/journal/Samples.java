@@ -30,6 +30,7 @@ final class Samples {
     static List<Input> oneOfEachKindWithoutPlan() {
         return List.of(
                 new Input.Epoch("boot", "process", 1_700_000_000_000_000L, 5, 10, false, "1"),
+                new Input.WallStepped(5, 1_700_000_003_600_000L, -80_000),
                 new Input.RosterFrozen(List.of(new RosterLine(12, 1)), "ab"),
                 edge(7),
                 new Input.Health(

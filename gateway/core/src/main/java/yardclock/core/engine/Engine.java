@@ -57,7 +57,7 @@ public final class Engine {
     private final HeatWatch heat = new HeatWatch();
     private final Deque<String> alarms = new ArrayDeque<>();
     private Input.Epoch epoch;
-    private long epochMicros;
+    private WallReading wall = new WallReading(0, 0);
     private long lastEntry;
     private String inputs = "";
     private long nowMicros;
@@ -91,6 +91,7 @@ public final class Engine {
     private Verdict take(Input input, Gathering out) {
         switch (input.kind()) {
             case EPOCH -> begin((Input.Epoch) input, out);
+            case WALL_STEPPED -> step((Input.WallStepped) input, out);
             case PLAN -> freeze((Input.PlanFrozen) input);
             case ROSTER -> enter((Input.RosterFrozen) input);
             case CODE -> {
@@ -114,7 +115,7 @@ public final class Engine {
 
     private void begin(Input.Epoch begun, Gathering out) {
         epoch = begun;
-        epochMicros = nowMicros;
+        wall = new WallReading(begun.wallMicros(), nowMicros);
         if (course != null) {
             course.setSpeed(begun.speed());
             if (!begun.continuous()) {
@@ -122,6 +123,11 @@ public final class Engine {
                 course.interrupt(out);
             }
         }
+    }
+
+    private void step(Input.WallStepped stepped, Gathering out) {
+        wall = new WallReading(stepped.wallMicros(), stepped.atMicros());
+        out.conclude(Fact.of(FactKind.ALARM, 0, "", WallReading.words(stepped.stepMicros())));
     }
 
     /** A frozen plan does not change; a second one is not taken. */
@@ -232,7 +238,10 @@ public final class Engine {
      */
     public String digest() {
         Canonical text = new Canonical();
-        text.line("rules", RULES_VERSION).line("inputs", inputs).line("epoch", epoch);
+        text.line("rules", RULES_VERSION)
+                .line("inputs", inputs)
+                .line("epoch", epoch)
+                .line("wall", wall);
         text.line("plan", planSha256).line("roster", rosterSha256).line("devices", devices);
         text.line("heat", heat).line("alarms", alarms).line("decisions", decisions);
         if (course != null) {
@@ -307,9 +316,9 @@ public final class Engine {
             throw new IllegalStateException("frames need an epoch and a plan");
         }
         long at = Math.max(view.gatewayMicros(), nowMicros);
-        long wall = epoch.wallMicros() + (at - epochMicros) / epoch.speed();
+        long shown = wall.at(at, epoch.speed());
         return new Picture(
-                new Picture.Moment(lastEntry, at, wall, view.troubles(), List.copyOf(alarms)),
+                new Picture.Moment(lastEntry, at, shown, view.troubles(), List.copyOf(alarms)),
                 course,
                 units.all(),
                 List.copyOf(units.newest()),

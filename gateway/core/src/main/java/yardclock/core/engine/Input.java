@@ -41,6 +41,21 @@ public sealed interface Input {
         }
     }
 
+    /**
+     * Somebody or something set the machine's wall clock. What is shown as time of day changes from
+     * here on; no elapsed time does.
+     *
+     * @param atMicros gateway time at which the wall clock was read
+     * @param wallMicros what it read
+     * @param stepMicros how far it was set forward; below zero, back
+     */
+    record WallStepped(long atMicros, long wallMicros, long stepMicros) implements Input {
+        @Override
+        public InputKind kind() {
+            return InputKind.WALL_STEPPED;
+        }
+    }
+
     /** The exam plan was loaded and frozen for the day. */
     record PlanFrozen(ExamPlan plan, String sha256) implements Input {
         @Override

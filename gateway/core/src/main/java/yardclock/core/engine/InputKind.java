@@ -3,6 +3,7 @@ package yardclock.core.engine;
 /** Every kind of input, with the word that stands for it in the journal. */
 public enum InputKind {
     EPOCH("epoch"),
+    WALL_STEPPED("wall-stepped"),
     PLAN("plan"),
     ROSTER("roster"),
     EDGE("edge"),

@@ -13,7 +13,7 @@ import java.util.Optional;
  */
 public record ClockEnd(StationTick tick, Stamp stamp, long slowestPpb, long fastestPpb) {
     /** Parts per billion in one per million. */
-    private static final double PPB = 1_000;
+    private static final long PPB = 1_000;
 
     static Optional<ClockEnd> first(ClockSegment segment) {
         ExchangeHistory history = segment.history;

@@ -76,6 +76,7 @@ class DigestTest {
                 Input.Epoch e = (Input.Epoch) input;
                 yield new Input.Epoch("m2", e.process(), e.wallMicros(), 0, 1, false, "1");
             }
+            case WALL_STEPPED -> new Input.WallStepped(1, 2, 3);
             case PLAN -> new Input.PlanFrozen(((Input.PlanFrozen) input).plan(), "other-sha");
             case ROSTER -> new Input.RosterFrozen(List.of(new RosterLine(101, 7)), "roster-sha");
             case EDGE -> {
@@ -142,6 +143,7 @@ class DigestTest {
         yard.health("u1");
         yard.take(new Input.UnitDown("u5"));
         yard.take(new Input.AnswerRefused("u1", "b", "x1", AnswerRefusal.LATE, 1));
+        yard.take(new Input.WallStepped(1, 1_700_000_900_000_000L, 900_000_000L));
         yard.take(new Input.Climate("u7", 2_500, 4_000, null, null, null, 5));
         yard.take(new Input.SettingsApplied("u1", 3, ""));
         yard.ok("proctor1", new Act.Note(101, "wet grass"));

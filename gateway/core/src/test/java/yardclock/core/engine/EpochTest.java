@@ -94,6 +94,25 @@ class EpochTest {
         assertThat(yard.engine().control(yard.view()).head().speed()).isEqualTo(10);
     }
 
+    @Test
+    void setting_the_wall_clock_changes_what_is_shown_and_no_measured_time() {
+        walk.at(10).release().station("walk");
+        long before = yard.split(101, "walk").splitMicros();
+        long wall = yard.engine().control(yard.view()).head().wallMicros();
+        long now = yard.view().gatewayMicros();
+        yard.take(new Input.WallStepped(now, wall - 7_200 * SECOND, -7_200 * SECOND));
+        assertThat(yard.engine().control(yard.view()).head().wallMicros())
+                .isEqualTo(wall - 7_200 * SECOND);
+        assertThat(yard.split(101, "walk").splitMicros()).isEqualTo(before);
+        yard.after(5).health("u1");
+        assertThat(yard.engine().control(yard.view()).head().wallMicros())
+                .isEqualTo(wall - 7_200 * SECOND + yard.view().gatewayMicros() - now);
+        assertThat(yard.facts(FactKind.ALARM))
+                .extracting(Fact::words)
+                .containsExactly(
+                        "The wall clock was set back by 7200 s. No measured time changes.");
+    }
+
     private void begin(boolean continuous) {
         yard.take(new Input.Epoch("m1", "p2", 1_700_000_100_000_000L, 0, 1, continuous, "1"));
     }
