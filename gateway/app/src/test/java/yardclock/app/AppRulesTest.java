@@ -33,17 +33,18 @@ class AppRulesTest {
     private static final List<String> SHARED = List.of("clock", "json", "lane", "settings");
 
     private static final Map<String, String> HOME_OF_LIBRARY =
-            Map.of(
-                    "java.sql..", "journal",
-                    "org.sqlite..", "journal",
-                    "org.eclipse.paho..", "stations",
-                    "org.apache.activemq..", "broker",
-                    "io.netty..", "broker",
-                    "com.pi4j..", "pins",
-                    "io.javalin..", "web",
-                    "org.eclipse.jetty..", "web",
-                    "io.micrometer..", "metrics",
-                    "picocli..", "boot");
+            Map.ofEntries(
+                    Map.entry("java.sql..", "journal"),
+                    Map.entry("org.sqlite..", "journal"),
+                    Map.entry("org.eclipse.paho..", "stations"),
+                    Map.entry("org.apache.activemq..", "broker"),
+                    Map.entry("io.netty..", "broker"),
+                    Map.entry("com.pi4j..", "pins"),
+                    Map.entry("io.javalin..", "web"),
+                    Map.entry("org.eclipse.jetty..", "web"),
+                    Map.entry("io.micrometer..", "metrics"),
+                    Map.entry("picocli..", "boot"),
+                    Map.entry("org.apache.commons.numbers..", "records"));
 
     @ArchTest
     static void adapters_do_not_see_each_other(JavaClasses classes) {
