@@ -47,12 +47,18 @@ final class Routes {
 
     /** What answers the requests. */
     record Desks(
-            EnrolDesk enrol, RulingDesk ruling, LiveDesk live, PaperDesk paper, FileDesk files) {}
+            EnrolDesk enrol,
+            RulingDesk ruling,
+            LiveDesk live,
+            ClockDesk clock,
+            PaperDesk paper,
+            FileDesk files) {}
 
     static List<Route> of(Desks desks) {
         Routes routes = new Routes();
         routes.access(desks);
         routes.live(desks.live());
+        routes.get("/api/clock/{unit}", EnumSet.of(TECHNICIAN, COORDINATOR), desks.clock()::clock);
         routes.paper(desks.paper());
         routes.pages(desks.files());
         return List.copyOf(routes.table);

@@ -70,6 +70,7 @@ public final class WebServer implements AutoCloseable {
                 new EnrolDesk(ports.doors(), bodies, refusals),
                 new RulingDesk(ports.inbox(), bodies, refusals),
                 new LiveDesk(live, ports, refusals),
+                new ClockDesk(ports, refusals),
                 new PaperDesk(ports, refusals),
                 new FileDesk(new WebFiles(), refusals));
     }

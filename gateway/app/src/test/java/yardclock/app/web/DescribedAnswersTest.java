@@ -82,6 +82,9 @@ class DescribedAnswersTest {
         JsonNode first = results.path("results").path(0);
         assertThat(first.path("outcome").asText()).isEqualTo("passed");
         assertThat(first.path("splits")).hasSize(9);
+        JsonNode clock = document("GET /api/clock/{unit}", "/api/clock/fu-02", Role.TECHNICIAN);
+        assertThat(clock.at("/trace/envelope")).isNotEmpty();
+        answer("GET /api/clock/{unit}", day.get("/api/clock/fu-99", Role.TECHNICIAN));
         document("GET /api/plan", "/api/plan", Role.CREW);
         document("GET /api/state", "/api/state", null);
         assertThat(day.get("/api/results.csv", Role.SAFETY).body())

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 
 import yardclock.core.board.BenchFrame;
 import yardclock.core.board.BoardFrame;
+import yardclock.core.board.ClockSheet;
 import yardclock.core.board.ControlFrame;
 import yardclock.core.board.CrewFrame;
 import yardclock.core.board.LeaderboardFrame;
@@ -138,6 +139,7 @@ class DescriptionTest {
         compare("BoardFrame", BoardFrame.class, seen);
         compare("LeaderboardFrame", LeaderboardFrame.class, seen);
         compare("BenchFrame", BenchFrame.class, seen);
+        compare("ClockSheet", ClockSheet.class, seen);
         compare("FeedItem", yardclock.app.lane.Feed.Item.class, seen);
         compare("GatewayState", GatewayState.class, seen);
         compareFields("Fact", Fact.class, fields(Fact.class));

@@ -116,12 +116,18 @@ class RouteRoleWalkTest {
     }
 
     private static HttpRequest.Builder plain(Route route, Role asker) {
-        String path = route.path().replace("{number}", "12").replace("<path>", "none.js");
+        String path = plainPath(route.path());
         HttpRequest.Builder request = bench.request(path, asker);
         return route.method().equals(HandlerType.POST)
                 ? request.header("Content-Type", "application/json")
                         .POST(BodyPublishers.ofString("{}"))
                 : request;
+    }
+
+    private static String plainPath(String path) {
+        return path.replace("{number}", "12")
+                .replace("{unit}", "fu-99")
+                .replace("<path>", "none.js");
     }
 
     private static int status(HttpRequest request) throws Exception {

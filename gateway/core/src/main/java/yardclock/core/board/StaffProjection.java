@@ -18,6 +18,7 @@ import yardclock.core.time.GatewayTime;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Makes the frames of those who look after the equipment: the crew's and the technician's. */
 public final class StaffProjection {
@@ -73,6 +74,22 @@ public final class StaffProjection {
                 picture.units().stream().map(this::unit).toList(),
                 picture.newestEdges().stream().map(StaffProjection::edge).toList(),
                 picture.moment().alarms());
+    }
+
+    /** One unit's clock as a picture; empty when the plan has no such unit. */
+    public Optional<ClockSheet> clock(String id) {
+        GatewayTime now = new GatewayTime(picture.moment().gatewayMicros());
+        return picture.units().stream()
+                .filter(unit -> unit.plan().id().equals(id))
+                .findFirst()
+                .map(
+                        unit ->
+                                new ClockSheet(
+                                        picture.moment().entry(),
+                                        now.micros(),
+                                        id,
+                                        unit.status().boot(),
+                                        unit.clockTrace(unit.status().boot(), now)));
     }
 
     private BenchFrame.UnitView unit(Unit unit) {

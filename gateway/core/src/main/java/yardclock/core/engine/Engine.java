@@ -3,6 +3,7 @@ package yardclock.core.engine;
 import yardclock.core.board.BenchFrame;
 import yardclock.core.board.BoardFrame;
 import yardclock.core.board.BoardProjection;
+import yardclock.core.board.ClockSheet;
 import yardclock.core.board.ControlFrame;
 import yardclock.core.board.ControlProjection;
 import yardclock.core.board.CrewFrame;
@@ -309,6 +310,11 @@ public final class Engine {
 
     public BenchFrame bench(View view) {
         return new StaffProjection(picture(view)).bench();
+    }
+
+    /** One unit's clock as a picture; empty when the plan has no such unit. */
+    public Optional<ClockSheet> clock(View view, String unit) {
+        return new StaffProjection(picture(view)).clock(unit);
     }
 
     private Picture picture(View view) {

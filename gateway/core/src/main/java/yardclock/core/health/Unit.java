@@ -5,6 +5,7 @@ import yardclock.core.course.SensorPlan;
 import yardclock.core.intake.AnswerLedger;
 import yardclock.core.intake.UnitLedger;
 import yardclock.core.time.ClockStatus;
+import yardclock.core.time.ClockTrace;
 import yardclock.core.time.ExchangeClock;
 import yardclock.core.time.GatewayTime;
 import yardclock.core.time.Stamp;
@@ -105,6 +106,12 @@ public final class Unit {
     public ClockStatus clockStatus(String boot, GatewayTime now) {
         UnitClock clock = clocks.get(boot);
         return (clock == null ? new ExchangeClock() : clock).status(now);
+    }
+
+    /** The same as a picture. */
+    public ClockTrace clockTrace(String boot, GatewayTime now) {
+        UnitClock clock = clocks.get(boot);
+        return clock == null ? ClockTrace.empty() : clock.trace(now);
     }
 
     /** A new time line of the gateway: what was compared with the old one is of no use any more. */

@@ -213,6 +213,11 @@ public final class ExchangeClock implements UnitClock {
                 age);
     }
 
+    @Override
+    public ClockTrace trace(GatewayTime now) {
+        return segments.isEmpty() ? ClockTrace.empty() : ClockTracer.trace(current(), now.micros());
+    }
+
     private ClockStatus unknown() {
         long limit = Math.round(ClockEstimator.RATE_LIMIT_PPM * 1000);
         return new ClockStatus(

@@ -43,4 +43,7 @@ public interface UnitClock {
     Optional<ClockEnd> last();
 
     ClockStatus status(GatewayTime now);
+
+    /** The clock as a picture; empty lists while there is no bound. */
+    ClockTrace trace(GatewayTime now);
 }
