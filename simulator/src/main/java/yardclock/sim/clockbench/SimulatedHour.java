@@ -12,7 +12,7 @@ import java.util.Random;
  * of each edge, which only the figures see.
  */
 public final class SimulatedHour {
-    private static final int UNITS = 4;
+    static final int UNITS = 4;
     private static final int SECONDS = 3600;
     private static final double EXCHANGE_SECONDS = 5;
     private static final double EDGE_SECONDS = 20;
@@ -24,6 +24,8 @@ public final class SimulatedHour {
     private final List<Recording.ExchangeRow> exchanges = new ArrayList<>();
     private final List<Recording.EdgeRow> edges = new ArrayList<>();
     private final List<Long> truths = new ArrayList<>();
+    private final List<Crystal> crystals = new ArrayList<>();
+    private final List<Radio> radios = new ArrayList<>();
 
     private SimulatedHour(long seed) {
         random = new Random(seed);
@@ -34,6 +36,10 @@ public final class SimulatedHour {
      * @param fastest the largest
      */
     public static Judgeable of(Weather weather, long seed, double slowest, double fastest) {
+        return hour(weather, seed, slowest, fastest).judgeable();
+    }
+
+    static SimulatedHour hour(Weather weather, long seed, double slowest, double fastest) {
         SimulatedHour hour = new SimulatedHour(seed);
         for (int unit = 1; unit <= UNITS; unit++) {
             double rate = Draws.between(hour.random, slowest, fastest) * 1e-6;
@@ -42,8 +48,32 @@ public final class SimulatedHour {
             Radio radio = new Radio(hour.random, weather, SECONDS);
             hour.exchange("S" + unit, crystal, radio);
             hour.happen("S" + unit, crystal, radio);
+            hour.crystals.add(crystal);
+            hour.radios.add(radio);
         }
-        return new Judgeable(new Recording(hour.exchanges, hour.edges), hour.truths);
+        return hour;
+    }
+
+    Judgeable judgeable() {
+        return new Judgeable(new Recording(exchanges, edges), truths);
+    }
+
+    Random random() {
+        return random;
+    }
+
+    int edges() {
+        return edges.size();
+    }
+
+    /** One more edge of a unit, counted from 0, at a true time in seconds. */
+    void trip(int unit, double at) {
+        Radio radio = radios.get(unit);
+        double sent = radio.sendTime(at);
+        double tick = crystals.get(unit).at(at) + random.nextGaussian() * UNIT_NOISE;
+        String station = "S" + (unit + 1);
+        edges.add(new Recording.EdgeRow(station, micros(tick), micros(sent + radio.up(sent))));
+        truths.add(micros(at));
     }
 
     private void exchange(String unit, Crystal crystal, Radio radio) {

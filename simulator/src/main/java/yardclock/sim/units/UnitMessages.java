@@ -76,6 +76,7 @@ final class UnitMessages {
                         .put("contract", VERSION);
         ArrayNode states = health.putArray("sensorStates");
         vitals.sensorStates().forEach(states::add);
+        health.put("accessPoint", vitals.accessPoint());
         return bytes(health);
     }
 
@@ -149,5 +150,6 @@ final class UnitMessages {
             int bufferFill,
             long lowestFreeMemory,
             String firmware,
-            List<Integer> sensorStates) {}
+            List<Integer> sensorStates,
+            String accessPoint) {}
 }

@@ -39,6 +39,7 @@ public final class VirtualUnit implements UnitLink.Receiver {
     private final AtomicLong refused = new AtomicLong();
     private final AtomicLong aheadOfGateway = new AtomicLong(Long.MAX_VALUE);
     private boolean up;
+    private String accessPoint = "02:00:00:00:00:01";
 
     public VirtualUnit(Stage stage, UnitSettings settings, UnitLink link) {
         this.stage = stage;
@@ -102,6 +103,12 @@ public final class VirtualUnit implements UnitLink.Receiver {
     /** For tests and incidents: out of reach until the link finds its way back. */
     public void loseLink() {
         link.breakOff();
+    }
+
+    /** For tests and incidents: its radio goes over to another access point. */
+    public void roamTo(String address) {
+        accessPoint = address;
+        sendHealth(stage.nowMicros());
     }
 
     @Override
@@ -223,7 +230,8 @@ public final class VirtualUnit implements UnitLink.Receiver {
                                 sender.waiting(),
                                 random.nextLong(110_000, 140_000),
                                 "virtual-1",
-                                now));
+                                now,
+                                accessPoint));
         send("health", health, 1, true);
     }
 

@@ -186,7 +186,8 @@ public final class LocalUnit implements AutoCloseable {
                 lowestFreeMemory,
                 firmware,
                 CONTRACT,
-                states());
+                states(),
+                "");
     }
 
     private List<Integer> states() {

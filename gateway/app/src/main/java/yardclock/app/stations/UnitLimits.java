@@ -34,6 +34,7 @@ final class UnitLimits {
 
     static final int CONTRACT_MAX = 1_000;
     static final int FIRMWARE_CHARS = 40;
+    static final int ACCESS_POINT_CHARS = 17;
     static final int REFUSED_CHARS = 200;
 
     /** Below and above, no yard is open and no sensor reads: a broken reading. */

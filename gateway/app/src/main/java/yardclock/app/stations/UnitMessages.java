@@ -38,6 +38,11 @@ public final class UnitMessages {
     private static final Pattern EXCHANGE_ID = Pattern.compile("[A-Za-z0-9-]{1,32}");
     private static final Pattern FIRMWARE =
             Pattern.compile("[ -~]{1," + UnitLimits.FIRMWARE_CHARS + "}");
+
+    /** Room for a radio's address as it is usually written, {@code aa:bb:cc:dd:ee:ff}. */
+    private static final Pattern ACCESS_POINT =
+            Pattern.compile("[0-9A-Za-z:._-]{1," + UnitLimits.ACCESS_POINT_CHARS + "}");
+
     private static final Pattern REFUSED =
             Pattern.compile("[ -~]{0," + UnitLimits.REFUSED_CHARS + "}");
     private static final JsonMapper STRICT = strict();
@@ -167,7 +172,8 @@ public final class UnitMessages {
                         fields.whole("lowestFreeMemory", 0, UnitLimits.MEMORY_MAX),
                         fields.text("firmware", FIRMWARE),
                         fields.whole("contract", 1, UnitLimits.CONTRACT_MAX),
-                        states(fields));
+                        states(fields),
+                        fields.has("accessPoint") ? fields.text("accessPoint", ACCESS_POINT) : "");
         return Decoded.of(health);
     }
 

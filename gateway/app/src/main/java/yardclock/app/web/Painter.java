@@ -54,6 +54,6 @@ interface Painter {
     private static BenchFrame noted(BenchFrame frame, List<String> notes) {
         List<String> alarms = new ArrayList<>(notes);
         alarms.addAll(frame.alarms());
-        return new BenchFrame(frame.head(), frame.units(), frame.edges(), List.copyOf(alarms));
+        return frame.withAlarms(alarms);
     }
 }

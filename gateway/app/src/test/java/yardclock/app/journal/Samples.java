@@ -34,7 +34,7 @@ final class Samples {
                 new Input.RosterFrozen(List.of(new RosterLine(12, 1)), "ab"),
                 edge(7),
                 new Input.Health(
-                        "fu-01", "b", 1, 2, 3300, -61, 0, 90_000, "1.0", 1, List.of(0, -1)),
+                        "fu-01", "b", 1, 2, 3300, -61, 0, 90_000, "1.0", 1, List.of(0, -1), "ap-1"),
                 new Input.UnitDown("fu-01"),
                 new Input.ExchangeAnswered("fu-01", "b", "x1", 1, 2, 3, 4),
                 new Input.AnswerRefused("fu-01", "b", "x1", AnswerRefusal.AGAIN, 2),

@@ -144,7 +144,7 @@ final class DayBench implements AutoCloseable {
         String id = unit.id();
         lane.give(new Input.ExchangeAnswered(id, BOOT, id, now, now + 500, now + 500, now + 1_000));
         lane.pass(2);
-        lane.give(new Input.Health(id, BOOT, now, 0, 3_900, -55, 0, 90_000, "1.0", 1, states));
+        lane.give(new Input.Health(id, BOOT, now, 0, 3_900, -55, 0, 90_000, "1.0", 1, states, ""));
     }
 
     /** An edge that happens now. */

@@ -8,7 +8,16 @@ import java.util.List;
 
 /** The timing technician's picture: every field unit, sensor and the newest edges. */
 public record BenchFrame(
-        Head head, List<UnitView> units, List<EdgeView> edges, List<String> alarms) {
+        Head head,
+        List<UnitView> units,
+        List<EdgeView> edges,
+        List<String> alarms,
+        CalibrationView calibrations) {
+
+    /** The same with other alarms. */
+    public BenchFrame withAlarms(List<String> others) {
+        return new BenchFrame(head, units, edges, List.copyOf(others), calibrations);
+    }
 
     /**
      * One field unit.

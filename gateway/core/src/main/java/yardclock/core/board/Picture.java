@@ -1,5 +1,6 @@
 package yardclock.core.board;
 
+import yardclock.core.calibration.Calibrations;
 import yardclock.core.course.SensorRef;
 import yardclock.core.health.Unit;
 import yardclock.core.health.UnitStatus;
@@ -19,7 +20,8 @@ public record Picture(
         Collection<Unit> units,
         List<TimedEdge> newestEdges,
         Devices devices,
-        HeatWatch heat) {
+        HeatWatch heat,
+        Calibrations calibrations) {
 
     /** When the picture is for, and what the adapters and the engine have to warn of. */
     public record Moment(

@@ -73,7 +73,8 @@ public final class StaffProjection {
                 picture.head(),
                 picture.units().stream().map(this::unit).toList(),
                 picture.newestEdges().stream().map(StaffProjection::edge).toList(),
-                picture.moment().alarms());
+                picture.moment().alarms(),
+                new CalibrationProjection(picture.calibrations()).view());
     }
 
     /** One unit's clock as a picture; empty when the plan has no such unit. */

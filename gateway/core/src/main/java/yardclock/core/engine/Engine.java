@@ -85,6 +85,9 @@ public final class Engine {
             units.passTime(nowMicros, out);
         }
         Verdict verdict = take(entry.input(), out);
+        if (course != null) {
+            units.calibrations().giveWay(out);
+        }
         out.facts().stream().filter(f -> f.kind() == FactKind.ALARM).forEach(this::keepAlarm);
         return new Outcome(out.facts(), out.effects(), verdict, nextDeadlineMicros());
     }
@@ -120,6 +123,7 @@ public final class Engine {
         if (course != null) {
             course.setSpeed(begun.speed());
             if (!begun.continuous()) {
+                units.calibrations().interrupt(nowMicros, out);
                 units.forgetClocks();
                 course.interrupt(out);
             }
@@ -143,7 +147,9 @@ public final class Engine {
         course.setSpeed(epoch == null ? 1 : epoch.speed());
         course.enter(roster);
         units = new Units(known, course);
-        decisions = new Decisions(new Situation(course, devices, units::sensorState));
+        decisions =
+                new Decisions(
+                        new Situation(course, devices, units::sensorState, units.calibrations()));
     }
 
     private void enter(Input.RosterFrozen frozen) {
@@ -329,7 +335,8 @@ public final class Engine {
                 units.all(),
                 List.copyOf(units.newest()),
                 devices,
-                heat);
+                heat,
+                units.calibrations());
     }
 
     /**

@@ -28,6 +28,7 @@ final class FieldClocks implements EdgeClocks {
         return clockOf(edge)
                 .filter(clock -> clock.isSettled(tick))
                 .flatMap(clock -> clock.settled(tick, new GatewayTime(edge.arrivedMicros())))
+                .map(stamp -> unitOf(edge).corrected(edge.boot(), edge.arrivedMicros(), stamp))
                 .map(stamp -> stamp.widened(edge.responseMicros(), 0));
     }
 
@@ -45,7 +46,10 @@ final class FieldClocks implements EdgeClocks {
     }
 
     private Optional<UnitClock> clockOf(TimedEdge edge) {
-        return Optional.ofNullable(units.get(edge.sensor().unit()))
-                .flatMap(unit -> unit.knownClock(edge.boot()));
+        return Optional.ofNullable(unitOf(edge)).flatMap(unit -> unit.knownClock(edge.boot()));
+    }
+
+    private Unit unitOf(TimedEdge edge) {
+        return units.get(edge.sensor().unit());
     }
 }

@@ -90,6 +90,8 @@ public sealed interface Input {
      *
      * @param nextSeq the sequence number its next edge will have
      * @param sensorStates the present state of sensors 1–8, in order; −1 where none is wired
+     * @param accessPoint the access point its radio is at; empty on a wire, from a unit that does
+     *     not say, and in journals from before units could say
      */
     record Health(
             String unit,
@@ -102,9 +104,11 @@ public sealed interface Input {
             long lowestFreeMemory,
             String firmware,
             int contract,
-            List<Integer> sensorStates)
+            List<Integer> sensorStates,
+            String accessPoint)
             implements Input {
         public Health {
+            accessPoint = accessPoint == null ? "" : accessPoint;
             sensorStates = List.copyOf(sensorStates);
         }
 

@@ -1,5 +1,6 @@
 package yardclock.core.engine;
 
+import yardclock.core.calibration.Calibrations;
 import yardclock.core.course.ExamPlan;
 import yardclock.core.course.SensorRef;
 import yardclock.core.fact.Canonical;
@@ -46,11 +47,13 @@ final class Units {
     private final Deque<TimedEdge> newest = new ArrayDeque<>();
     private final CourseRun course;
     private final BoundWatch boundWatch;
+    private final Calibrations calibrations;
 
     Units(Map<String, Unit> units, CourseRun course) {
         this.units = units;
         this.course = course;
         this.boundWatch = new BoundWatch(course.plan().timing().boundLimitMicros());
+        this.calibrations = new Calibrations(units, course);
     }
 
     /** The plan's units by their ids, never heard of yet. */
@@ -58,6 +61,10 @@ final class Units {
         Map<String, Unit> units = new LinkedHashMap<>();
         plan.fieldUnits().forEach(unit -> units.put(unit.id(), new Unit(unit)));
         return units;
+    }
+
+    Calibrations calibrations() {
+        return calibrations;
     }
 
     Collection<Unit> all() {
@@ -146,6 +153,10 @@ final class Units {
             newest.removeLast();
         }
         warnOfWidth(timed, out);
+        if (calibrations.takes(timed)) {
+            calibrations.take(sensor, edge);
+            return;
+        }
         course.edge(timed, nowMicros, out);
     }
 
@@ -192,6 +203,8 @@ final class Units {
                 health.bufferFill(),
                 health.firmware());
         status.states(health.sensorStates(), health.tick());
+        status.speaks(health.accessPoint(), health.contract());
+        calibrations.look(health.unit(), nowMicros, out);
         alive(unit, nowMicros, out);
         BootLedger ledger = unit.ledger().boot(health.boot());
         // What was announced last time had until now to arrive; only then is it a gap.
@@ -232,6 +245,7 @@ final class Units {
         boolean taken = unit.clock(answer.boot()).accept(exchange);
         FactKind kind = taken ? FactKind.EXCHANGE_TAKEN : FactKind.EXCHANGE_REFUSED;
         out.conclude(Fact.aboutUnit(kind, answer.unit(), ""));
+        calibrations.compared(answer.unit());
         for (Unit.Waiting waiting : unit.takeStampable(answer.boot())) {
             stampOrWait(unit, waiting, nowMicros, out);
         }
@@ -322,5 +336,6 @@ final class Units {
 
     void describe(Canonical text) {
         units.values().forEach(unit -> text.line("unit", unit));
+        text.line("calibrations", calibrations);
     }
 }

@@ -36,6 +36,10 @@ public enum FactKind {
     PASSAGE_UNASSIGNED(false),
     LATE_EVIDENCE(false),
     WIDE_BOUND(false),
+    CALIBRATION_BEGUN(false),
+    CALIBRATED(false),
+    CALIBRATION_BROKEN_OFF(false),
+    CALIBRATION_ENDED(false),
     ALARM(false);
 
     private final boolean onFeed;

@@ -6,6 +6,7 @@ import yardclock.core.intake.AnswerLedger;
 import yardclock.core.intake.UnitLedger;
 import yardclock.core.time.ClockStatus;
 import yardclock.core.time.ClockTrace;
+import yardclock.core.time.Corrections;
 import yardclock.core.time.ExchangeClock;
 import yardclock.core.time.GatewayTime;
 import yardclock.core.time.Stamp;
@@ -36,6 +37,7 @@ public final class Unit {
     private final Map<String, UnitClock> clocks = new LinkedHashMap<>();
     private final StampOrder order = new StampOrder();
     private final List<Waiting> waiting = new ArrayList<>();
+    private final Corrections corrections = new Corrections();
     private long askedAgainMicros = Long.MIN_VALUE;
     private String bootOfGap = "";
     private long turnedAway;
@@ -122,14 +124,55 @@ public final class Unit {
     }
 
     /**
-     * Where a tick lies in gateway time, the sensor's own lateness included in the lower limit.
-     * What the unit counted in order lies in order.
+     * Where a tick lies in gateway time, corrected where the unit is calibrated, the sensor's own
+     * lateness included in the lower limit. What the unit counted in order lies in order.
      */
     public Optional<Stamp> stamp(Waiting edge) {
-        long response = responseMicros(edge.sensor());
         return clock(edge.boot())
                 .at(new StationTick(edge.tick()), new GatewayTime(edge.arrivedMicros()))
-                .map(stamp -> order.place(edge, stamp).widened(response, 0));
+                .map(stamp -> corrected(edge.boot(), edge.arrivedMicros(), stamp))
+                .map(stamp -> order.place(edge, stamp).widened(responseMicros(edge.sensor()), 0));
+    }
+
+    /**
+     * A stamp of an edge as the calibration says that was in force when the edge came, if there was
+     * one.
+     */
+    public Stamp corrected(String boot, long arrivedMicros, Stamp stamp) {
+        return corrections
+                .of(boot, arrivedMicros)
+                .map(correction -> correction.applied(stamp))
+                .orElse(stamp);
+    }
+
+    /** The edge's stamp by exchanges alone, as if the unit had never been calibrated. */
+    public Optional<Stamp> uncorrected(Waiting edge) {
+        return clock(edge.boot())
+                .at(new StationTick(edge.tick()), new GatewayTime(edge.arrivedMicros()))
+                .map(stamp -> stamp.widened(responseMicros(edge.sensor()), 0));
+    }
+
+    /** The same with the exchanges on both sides of it; final once {@link #isFinal}. */
+    public Optional<Stamp> uncorrectedFinal(Waiting edge) {
+        return clock(edge.boot())
+                .settled(new StationTick(edge.tick()), new GatewayTime(edge.arrivedMicros()))
+                .map(stamp -> stamp.widened(responseMicros(edge.sensor()), 0));
+    }
+
+    /** Whether later exchanges will not change the edge's final stamp any more. */
+    public boolean isFinal(Waiting edge) {
+        return clock(edge.boot()).isSettled(new StationTick(edge.tick()));
+    }
+
+    /** Whether this boot's clock was compared with the gateway's at all. */
+    public boolean isCompared(String boot) {
+        UnitClock clock = clocks.get(boot);
+        return clock != null && clock.status(new GatewayTime(0)).exchanges() > 0;
+    }
+
+    /** What calibrations make of this unit's stamps. */
+    public Corrections corrections() {
+        return corrections;
     }
 
     /** Keeps an edge until its clock was compared; whether there was room. */
@@ -202,6 +245,8 @@ public final class Unit {
                 + " "
                 + answers
                 + " "
-                + boundAlarm;
+                + boundAlarm
+                + " "
+                + corrections;
     }
 }

@@ -46,6 +46,8 @@ public final class UnitStatus {
     private int rssiDbm;
     private int bufferFill;
     private String firmware = "";
+    private String accessPoint = "";
+    private int contract;
     private final int[] sensorStates = new int[SENSORS];
     private final long[] stateTicks = new long[SENSORS];
     private final long[] lastEdgeMicros = new long[SENSORS];
@@ -70,6 +72,16 @@ public final class UnitStatus {
         this.rssiDbm = rssiDbm;
         this.bufferFill = bufferFill;
         this.firmware = firmware;
+    }
+
+    public void speaks(String accessPoint, int contract) {
+        this.accessPoint = accessPoint;
+        this.contract = contract;
+    }
+
+    /** What a comparison of its clock rests on. */
+    public Circumstances circumstances() {
+        return new Circumstances(boot, accessPoint, contract);
     }
 
     /** The states of sensors 1–8 at a tick of the boot that was reported last. */
@@ -200,6 +212,10 @@ public final class UnitStatus {
                 + " "
                 + bootOfStates
                 + " "
-                + Arrays.toString(stateTicks);
+                + Arrays.toString(stateTicks)
+                + " "
+                + accessPoint
+                + " "
+                + contract;
     }
 }

@@ -51,6 +51,11 @@ public final class Evidence {
         edges.removeIf(e -> e.stamp().micros() < micros && !e.equals(last.get(e.sensor())));
     }
 
+    /** Lets go all that one sensor said, its present state included. */
+    public void forget(SensorRef sensor) {
+        edges.removeIf(e -> e.sensor().equals(sensor));
+    }
+
     public List<TimedEdge> inOrder() {
         return Collections.unmodifiableList(edges);
     }

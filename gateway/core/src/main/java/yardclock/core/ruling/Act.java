@@ -168,6 +168,27 @@ public sealed interface Act {
         }
     }
 
+    /**
+     * Compares two units' clocks by trips of one sensor each, the first unit's being the reference.
+     */
+    record BeginCalibration(String referenceUnit, int referenceSensor, String unit, int sensor)
+            implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.BEGIN_CALIBRATION;
+        }
+    }
+
+    /**
+     * @param accept whether its result counts from now on; else it is given up
+     */
+    record EndCalibration(boolean accept) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.END_CALIBRATION;
+        }
+    }
+
     /** Words for the record, about a candidate or, with number 0, about the day. */
     record Note(int number, String words) implements Act {
         @Override

@@ -25,6 +25,8 @@ public enum ActKind {
     TELL(Act.Tell.class, Role.PROCTOR, Role.COORDINATOR),
     HAND_OVER(Act.HandOver.class, Role.COORDINATOR),
     IDENTIFY(Act.Identify.class, Role.TECHNICIAN),
+    BEGIN_CALIBRATION(Act.BeginCalibration.class, Role.TECHNICIAN),
+    END_CALIBRATION(Act.EndCalibration.class, Role.TECHNICIAN),
     NOTE(Act.Note.class, Role.values());
 
     private final Class<? extends Act> type;

@@ -1,5 +1,6 @@
 package yardclock.core.ruling;
 
+import yardclock.core.calibration.Calibrations;
 import yardclock.core.course.Contact;
 import yardclock.core.course.CriterionKind;
 import yardclock.core.course.SensorRef;
@@ -30,6 +31,7 @@ final class Admission {
     private final CourseRun course;
     private final Devices devices;
     private final ToIntFunction<SensorRef> sensorState;
+    private final Calibrations calibrations;
     private final Set<Refusal> against = EnumSet.noneOf(Refusal.class);
     private final Devices.Holder who;
     private final long basis;
@@ -39,6 +41,7 @@ final class Admission {
         this.course = situation.course();
         this.devices = situation.devices();
         this.sensorState = situation.sensorState();
+        this.calibrations = situation.calibrations();
         this.who = who;
         this.basis = basis;
         this.nowMicros = nowMicros;
@@ -67,6 +70,8 @@ final class Admission {
             case TELL -> tell(((Act.Tell) act).number());
             case HAND_OVER -> handOver((Act.HandOver) act);
             case IDENTIFY -> identify((Act.Identify) act);
+            case BEGIN_CALIBRATION, END_CALIBRATION ->
+                    against.addAll(new CalibrationAdmission(calibrations, basis).against(act));
             case NOTE -> note((Act.Note) act);
         }
         return against.isEmpty() ? null : against.iterator().next();

@@ -2,6 +2,7 @@ package yardclock.core.ruling;
 
 import yardclock.core.course.Criterion;
 import yardclock.core.course.DayRules;
+import yardclock.core.course.SensorRef;
 import yardclock.core.fact.Effect;
 import yardclock.core.fact.Fact;
 import yardclock.core.fact.FactKind;
@@ -66,7 +67,7 @@ public final class Decisions {
             return Verdict.refused(refusal, request.entry());
         }
         new Carrying(request, who, new Movements(situation.course(), nowMicros, out), out)
-                .out(request.act());
+                .out(request.act(), nowMicros);
         return Verdict.accepted(request.entry());
     }
 
@@ -84,7 +85,7 @@ public final class Decisions {
             this.out = out;
         }
 
-        void out(Act act) {
+        void out(Act act, long nowMicros) {
             switch (act.kind()) {
                 case RELEASE -> release((Act.Release) act);
                 case GIVE_START -> movements.giveStart(attempt(((Act.GiveStart) act).number()));
@@ -105,6 +106,8 @@ public final class Decisions {
                 case TELL -> movements.tell(attempt(((Act.Tell) act).number()));
                 case HAND_OVER -> handOver((Act.HandOver) act);
                 case IDENTIFY -> identify((Act.Identify) act);
+                case BEGIN_CALIBRATION -> begin((Act.BeginCalibration) act, nowMicros);
+                case END_CALIBRATION -> end((Act.EndCalibration) act, nowMicros);
                 case NOTE -> { // The journal's entry is the note.
                 }
             }
@@ -211,6 +214,20 @@ public final class Decisions {
 
         private void identify(Act.Identify act) {
             out.ask(new Effect.Blink(act.unit(), act.seconds()));
+        }
+
+        private void begin(Act.BeginCalibration act, long nowMicros) {
+            SensorRef reference = new SensorRef(act.referenceUnit(), act.referenceSensor());
+            SensorRef other = new SensorRef(act.unit(), act.sensor());
+            situation.calibrations().begin(reference, other, nowMicros, out);
+        }
+
+        private void end(Act.EndCalibration act, long nowMicros) {
+            if (act.accept()) {
+                situation.calibrations().accept(nowMicros, out);
+            } else {
+                situation.calibrations().breakOff("Given up by " + who.person() + ".", out);
+            }
         }
 
         private void concludeIfDone(Attempt attempt) {

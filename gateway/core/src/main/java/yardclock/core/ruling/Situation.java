@@ -1,5 +1,6 @@
 package yardclock.core.ruling;
 
+import yardclock.core.calibration.Calibrations;
 import yardclock.core.course.SensorRef;
 import yardclock.core.run.CourseRun;
 
@@ -10,4 +11,8 @@ import java.util.function.ToIntFunction;
  *
  * @param sensorState present state of a sensor, −1 while unknown
  */
-public record Situation(CourseRun course, Devices devices, ToIntFunction<SensorRef> sensorState) {}
+public record Situation(
+        CourseRun course,
+        Devices devices,
+        ToIntFunction<SensorRef> sensorState,
+        Calibrations calibrations) {}

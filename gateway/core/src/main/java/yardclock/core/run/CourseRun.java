@@ -117,6 +117,29 @@ public final class CourseRun {
         return settled;
     }
 
+    /** Whether nobody is at a station this unit serves, or has still to come by one. */
+    public boolean isClearOf(String unit) {
+        int last =
+                stations.values().stream()
+                        .filter(run -> run.uses(unit))
+                        .mapToInt(run -> plan.indexOf(run.station().id()))
+                        .max()
+                        .orElse(-1);
+        return attempts.values().stream()
+                .noneMatch(attempt -> attempt.isOnCourse() && attempt.stationIndex <= last);
+    }
+
+    /**
+     * A sensor was tripped for another purpose: what it said before is no part of the next turn,
+     * and its state is unknown until it says more.
+     */
+    public void forget(SensorRef sensor) {
+        stationsOfSensor.getOrDefault(sensor, List.of()).stream()
+                .map(StationRun::current)
+                .filter(turn -> turn.number == 0)
+                .forEach(turn -> turn.evidence.forget(sensor));
+    }
+
     private static boolean take(Turn turn, TimedEdge edge, Gathering out) {
         if (turn.number == 0) {
             turn.evidence.addForgetting(edge);

@@ -36,6 +36,12 @@ public record Stamp(long micros, long lowerMicros, long upperMicros) implements 
         return upperMicros - micros;
     }
 
+    /** Another estimate within the same limits: as far as they let it go. */
+    public Stamp shifted(long byMicros) {
+        long to = Math.max(lowerMicros, Math.min(upperMicros, micros + byMicros));
+        return new Stamp(to, lowerMicros, upperMicros);
+    }
+
     public long widthMicros() {
         return upperMicros - lowerMicros;
     }

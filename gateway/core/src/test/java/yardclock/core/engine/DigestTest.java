@@ -97,7 +97,8 @@ class DigestTest {
                         h.lowestFreeMemory() - 1,
                         h.firmware(),
                         h.contract(),
-                        h.sensorStates());
+                        h.sensorStates(),
+                        h.accessPoint());
             }
             case UNIT_DOWN -> new Input.UnitDown("u6");
             case ANSWER_REFUSED -> {

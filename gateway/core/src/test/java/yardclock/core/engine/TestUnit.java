@@ -16,6 +16,8 @@ public final class TestUnit {
     private long seq;
     private int bufferFill;
     private final Integer[] states = new Integer[13];
+    private String accessPoint = "";
+    private int contract = 1;
 
     TestUnit(String id) {
         this.id = id;
@@ -45,6 +47,14 @@ public final class TestUnit {
         bootedMicros -= micros;
     }
 
+    void roamsTo(String newAccessPoint) {
+        accessPoint = newAccessPoint;
+    }
+
+    void speaks(int newContract) {
+        contract = newContract;
+    }
+
     String boot() {
         return boot;
     }
@@ -70,8 +80,9 @@ public final class TestUnit {
                 bufferFill,
                 100_000,
                 "fw-1",
-                1,
-                List.of(states).subList(1, 9));
+                contract,
+                List.of(states).subList(1, 9),
+                accessPoint);
     }
 
     /** An exchange of two messages, the given times under way. */

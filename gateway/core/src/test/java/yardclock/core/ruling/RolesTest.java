@@ -38,6 +38,8 @@ class RolesTest {
             tell               C - P - -
             hand-over          C - - - -
             identify           - T - - -
+            begin-calibration  - T - - -
+            end-calibration    - T - - -
             note               C T P W S
             """;
 
@@ -102,6 +104,8 @@ class RolesTest {
             case TELL -> new Act.Tell(101);
             case HAND_OVER -> new Act.HandOver(101, "proctor2");
             case IDENTIFY -> new Act.Identify("u1", 5);
+            case BEGIN_CALIBRATION -> new Act.BeginCalibration("u1", 1, "u2", 1);
+            case END_CALIBRATION -> new Act.EndCalibration(false);
             case NOTE -> new Act.Note(0, "wet grass");
         };
     }

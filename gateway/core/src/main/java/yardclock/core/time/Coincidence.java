@@ -1,0 +1,19 @@
+package yardclock.core.time;
+
+/**
+ * Two stamps of what is taken for one physical occurrence, seen by two clocks.
+ *
+ * @param reference by the clock that the other one is compared with
+ */
+public record Coincidence(Stamp reference, Stamp other) {
+    /** By how much the other clock's estimate lies after the reference's. */
+    public long differenceMicros() {
+        return other.micros() - reference.micros();
+    }
+
+    /** Whether one instant can lie within both intervals; if not, these were two occurrences. */
+    public boolean isPossible() {
+        return reference.lowerMicros() <= other.upperMicros()
+                && other.lowerMicros() <= reference.upperMicros();
+    }
+}
