@@ -101,6 +101,50 @@ export const codes = {
     "El resultado ya se comunicó.",
   ],
   "refusal.already-done": ["This attempt is over.", "Este intento ha terminado."],
+  "refusal.unknown-sensor": [
+    "This field unit has no such sensor to trip.",
+    "Esta unidad no tiene ese sensor para accionar.",
+  ],
+  "refusal.same-unit": [
+    "Choose sensors of two different field units.",
+    "Elija sensores de dos unidades distintas.",
+  ],
+  "refusal.unit-not-ready": [
+    "One of these units is not up, or its clock was never compared.",
+    "Una de estas unidades no está activa o su reloj nunca se comparó.",
+  ],
+  "refusal.station-awaits": [
+    "Someone is at a station of these units, or has still to come by one.",
+    "Alguien está en una estación de estas unidades o aún debe pasar por una.",
+  ],
+  "refusal.calibrated-in-a-ring": [
+    "The first of these is itself calibrated by the second. Swap them.",
+    "La primera ya está calibrada por la segunda. Intercámbielas.",
+  ],
+  "refusal.already-calibrating": [
+    "A calibration is under way already.",
+    "Ya hay una calibración en curso.",
+  ],
+  "refusal.not-calibrating": [
+    "No calibration is under way.",
+    "No hay ninguna calibración en curso.",
+  ],
+  "refusal.unit-changed": [
+    "One of the units is not as it was when this calibration began. Begin again.",
+    "Una de las unidades ya no está como al empezar esta calibración. Empiece de nuevo.",
+  ],
+  "refusal.too-few-trips": [
+    "Too few trips count so far: at least 20 are needed.",
+    "Aún cuentan pocos accionamientos: hacen falta al menos 20.",
+  ],
+  "refusal.too-scattered": [
+    "The differences scatter too much. Trip both at the very same moment.",
+    "Las diferencias varían demasiado. Accione ambos en el mismo instante.",
+  ],
+  "refusal.limits-exclude": [
+    "The guaranteed limits do not allow this. Choose the better known unit first.",
+    "Los límites garantizados no lo permiten. Elija primero la unidad mejor conocida.",
+  ],
   "refusal.already-enrolled": [
     "This code was used already. Ask the coordinator for another.",
     "Este código ya se usó. Pida otro a coordinación.",

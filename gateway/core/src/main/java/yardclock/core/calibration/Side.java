@@ -61,6 +61,11 @@ final class Side {
         return new Trip(trip.edge(), trip.stamped(), best, unit.isFinal(trip.edge()));
     }
 
+    /** How late this sensor may answer. */
+    long lateMicros() {
+        return unit.responseMicros(sensor.sensor());
+    }
+
     List<Stamp> stamped() {
         return trips.stream().map(Trip::stamped).toList();
     }

@@ -18,7 +18,7 @@ public final class Sitting {
     private final Side reference;
     private final Side other;
     private final long beganMicros;
-    private Agreement agreement = Agreement.of(List.of());
+    private Agreement agreement = Agreement.of(List.of(), 0);
     private String changedUnit = "";
     private Circumstances.Change change;
 
@@ -79,7 +79,11 @@ public final class Sitting {
     }
 
     private void judge() {
-        agreement = Agreement.of(Trips.pairs(reference.best(), other.best()));
+        agreement = Agreement.of(Trips.pairs(reference.best(), other.best()), lateMicros());
+    }
+
+    private long lateMicros() {
+        return Math.max(reference.lateMicros(), other.lateMicros());
     }
 
     void look(String unit, Circumstances now) {
@@ -98,7 +102,8 @@ public final class Sitting {
     }
 
     Calibration accepted(long nowMicros) {
-        Agreement stamped = Agreement.of(Trips.pairs(reference.stamped(), other.stamped()));
+        Agreement stamped =
+                Agreement.of(Trips.pairs(reference.stamped(), other.stamped()), lateMicros());
         return new Calibration(
                 reference.sensor,
                 reference.then,

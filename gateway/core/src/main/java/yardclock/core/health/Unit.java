@@ -145,18 +145,19 @@ public final class Unit {
                 .orElse(stamp);
     }
 
-    /** The edge's stamp by exchanges alone, as if the unit had never been calibrated. */
+    /**
+     * The edge's stamp by exchanges alone, as if the unit had never been calibrated and its sensors
+     * answered at once.
+     */
     public Optional<Stamp> uncorrected(Waiting edge) {
         return clock(edge.boot())
-                .at(new StationTick(edge.tick()), new GatewayTime(edge.arrivedMicros()))
-                .map(stamp -> stamp.widened(responseMicros(edge.sensor()), 0));
+                .at(new StationTick(edge.tick()), new GatewayTime(edge.arrivedMicros()));
     }
 
     /** The same with the exchanges on both sides of it; final once {@link #isFinal}. */
     public Optional<Stamp> uncorrectedFinal(Waiting edge) {
         return clock(edge.boot())
-                .settled(new StationTick(edge.tick()), new GatewayTime(edge.arrivedMicros()))
-                .map(stamp -> stamp.widened(responseMicros(edge.sensor()), 0));
+                .settled(new StationTick(edge.tick()), new GatewayTime(edge.arrivedMicros()));
     }
 
     /** Whether later exchanges will not change the edge's final stamp any more. */

@@ -8,6 +8,7 @@ import yardclock.core.health.UnitStatus;
 import yardclock.core.time.Agreement;
 
 import java.util.EnumSet;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -43,7 +44,7 @@ final class CalibrationAdmission {
         refuseIf(calibrations.sitting().isPresent(), Refusal.ALREADY_CALIBRATING);
         sensor(reference);
         sensor(other);
-        refuseIf(reference.unit().equals(other.unit()), Refusal.SAME_UNIT);
+        refuseIf(Objects.equals(reference.unit(), other.unit()), Refusal.SAME_UNIT);
         if (against.isEmpty()) {
             boolean isRing = calibrations.isRing(reference.unit(), other.unit());
             refuseIf(isRing, Refusal.CALIBRATED_IN_A_RING);

@@ -61,21 +61,26 @@ public record Agreement(
         CONTRADICTED
     }
 
-    public static Agreement of(List<Coincidence> pairs) {
-        List<Coincidence> possible = pairs.stream().filter(Coincidence::isPossible).toList();
+    /**
+     * @param lateMicros how late either sensor may answer, which none of the stamps allows for
+     */
+    public static Agreement of(List<Coincidence> pairs, long lateMicros) {
+        List<Coincidence> possible =
+                pairs.stream().filter(pair -> pair.isPossible(lateMicros)).toList();
         long median = median(possible, Coincidence::differenceMicros);
         long scatter = Math.max(SCATTER_LEAST_MICROS, scatter(possible, median));
         List<Judged> judged = new ArrayList<>();
         for (Coincidence pair : pairs) {
-            judged.add(new Judged(pair, standing(pair, median, scatter)));
+            boolean isPossible = pair.isPossible(lateMicros);
+            judged.add(
+                    new Judged(
+                            pair,
+                            isPossible ? standing(pair, median, scatter) : Standing.IMPOSSIBLE));
         }
         return ofKept(judged);
     }
 
     private static Standing standing(Coincidence pair, long median, long scatter) {
-        if (!pair.isPossible()) {
-            return Standing.IMPOSSIBLE;
-        }
         long far = Math.abs(pair.differenceMicros() - median);
         boolean isOutlier =
                 Math.multiplyExact(TEN_THOUSANDTHS_OF_SIGMA, far)

@@ -11,9 +11,13 @@ public record Coincidence(Stamp reference, Stamp other) {
         return other.micros() - reference.micros();
     }
 
-    /** Whether one instant can lie within both intervals; if not, these were two occurrences. */
-    public boolean isPossible() {
-        return reference.lowerMicros() <= other.upperMicros()
-                && other.lowerMicros() <= reference.upperMicros();
+    /**
+     * Whether one instant can lie within both intervals; if not, these were two occurrences.
+     *
+     * @param lateMicros how late either sensor may answer
+     */
+    public boolean isPossible(long lateMicros) {
+        return reference.lowerMicros() - lateMicros <= other.upperMicros()
+                && other.lowerMicros() - lateMicros <= reference.upperMicros();
     }
 }

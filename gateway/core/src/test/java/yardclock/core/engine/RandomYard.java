@@ -184,6 +184,10 @@ final class RandomYard {
             case TELL -> new Act.Tell(number);
             case HAND_OVER -> new Act.HandOver(number, proctor());
             case IDENTIFY -> new Act.Identify(unit(), random.nextInt(70));
+            case BEGIN_CALIBRATION ->
+                    new Act.BeginCalibration(
+                            unit(), 1 + random.nextInt(3), unit(), random.nextInt(11));
+            case END_CALIBRATION -> new Act.EndCalibration(random.nextBoolean());
             case NOTE -> new Act.Note(number, words);
         };
     }

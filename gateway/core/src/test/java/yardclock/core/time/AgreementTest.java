@@ -22,7 +22,7 @@ class AgreementTest {
         for (int i = 0; i < tenths.length; i++) {
             pairs.add(pair(i * SECOND, tenths[i] * 1_000, 100_000));
         }
-        Agreement says = Agreement.of(pairs);
+        Agreement says = Agreement.of(pairs, 0);
         assertThat(standings(says)).containsExactly("KKKKKKKKOO".split("")).hasSize(10);
         assertThat(says.medianMicros()).isEqualTo(23_500);
         assertThat(says.spreadMicros()).isEqualTo(Math.round(1.4826 * 2_000));
@@ -32,15 +32,15 @@ class AgreementTest {
 
     @Test
     void twenty_pairs_are_enough_and_nineteen_are_not() {
-        assertThat(Agreement.of(pairs(19, 500, 100, 1)).objection())
+        assertThat(Agreement.of(pairs(19, 500, 100, 1), 0).objection())
                 .contains(Agreement.Objection.TOO_FEW);
-        assertThat(Agreement.of(pairs(20, 500, 10, 1)).objection()).isEmpty();
-        assertThat(Agreement.of(List.of()).objection()).contains(Agreement.Objection.TOO_FEW);
+        assertThat(Agreement.of(pairs(20, 500, 10, 1), 0).objection()).isEmpty();
+        assertThat(Agreement.of(List.of(), 0).objection()).contains(Agreement.Objection.TOO_FEW);
     }
 
     @Test
     void a_median_that_is_not_sure_enough_is_too_scattered() {
-        Agreement says = Agreement.of(pairs(24, 500, 1_500, 7));
+        Agreement says = Agreement.of(pairs(24, 500, 1_500, 7), 0);
         assertThat(says.uncertaintyMicros()).isGreaterThan(Agreement.UNCERTAINTY_MOST_MICROS);
         assertThat(says.objection()).contains(Agreement.Objection.TOO_SCATTERED);
     }
@@ -51,7 +51,7 @@ class AgreementTest {
         for (int i = 0; i < 9; i++) {
             pairs.add(pair((100 + i) * SECOND, 60_000, 20_000));
         }
-        Agreement says = Agreement.of(pairs);
+        Agreement says = Agreement.of(pairs, 0);
         assertThat(says.kept()).isGreaterThanOrEqualTo(20);
         assertThat(says.objection()).contains(Agreement.Objection.TOO_SCATTERED);
     }
@@ -60,7 +60,7 @@ class AgreementTest {
     void intervals_that_exclude_each_other_were_two_occurrences() {
         List<Coincidence> pairs = new ArrayList<>(pairs(22, 300, 60, 5));
         pairs.add(pair(200 * SECOND, 40_000, 9_000));
-        Agreement says = Agreement.of(pairs);
+        Agreement says = Agreement.of(pairs, 0);
         assertThat(says.pairs().get(22).standing()).isEqualTo(Agreement.Standing.IMPOSSIBLE);
         assertThat(says.objection()).isEmpty();
     }
@@ -73,7 +73,7 @@ class AgreementTest {
             long at = i * SECOND;
             pairs.add(new Coincidence(stamp(at, 7_000), stamp(at + 900 + i % 5, 200)));
         }
-        assertThat(Agreement.of(pairs).objection()).contains(Agreement.Objection.CONTRADICTED);
+        assertThat(Agreement.of(pairs, 0).objection()).contains(Agreement.Objection.CONTRADICTED);
     }
 
     @Test
@@ -88,7 +88,7 @@ class AgreementTest {
                 long off = wild ? 5_000 + random.nextInt(9_000) : error;
                 pairs.add(pair(i * SECOND, truth + off, 20_000));
             }
-            Agreement says = Agreement.of(pairs);
+            Agreement says = Agreement.of(pairs, 0);
             assertThat(says.objection()).as("seed %d", seed).isEmpty();
             assertThat(Math.abs(says.medianMicros() - truth))
                     .as("seed %d: %s", seed, says)
