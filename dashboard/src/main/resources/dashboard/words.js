@@ -5,11 +5,14 @@ import { onPost } from "./words/on-post.js";
 import { onControl } from "./words/on-control.js";
 import { onBench } from "./words/on-bench.js";
 import { onClocks } from "./words/on-clocks.js";
+import { onCalibration } from "./words/on-calibration.js";
 import { codes } from "./words/codes.js";
 
 export const LANGUAGES = ["en", "es"];
 
-export const words = { ...onDay, ...onPost, ...onControl, ...onBench, ...onClocks, ...codes };
+export const words = {
+  ...onDay, ...onPost, ...onControl, ...onBench, ...onClocks, ...onCalibration, ...codes,
+};
 
 /** A sentence with {names} filled in. An unknown key shows itself, so that it is seen and mended. */
 export function sentence(lang, key, values = {}) {

@@ -6,6 +6,7 @@ import { say } from "../lib/say.js";
 import { gather } from "./trace-state.js";
 import { strip } from "./bench-strip.js";
 import { unitCard } from "./bench-unit.js";
+import { calibration } from "./bench-calibration.js";
 
 const SPANS = [20, 60, 300];
 
@@ -38,6 +39,7 @@ class Bench extends Page {
         <p>${say("bench.trace-how", { seconds: this.spanSeconds })}</p>
         ${strip(frame.units, this.traces, this.now(), this.spanSeconds * 1e6)}
       </section>
+      ${calibration(this, frame)}
       <section aria-labelledby="units">
         <h2 id="units">${say("bench.units")}</h2>
         ${frame.units.length === 0 ? html`<p>${say("bench.no-units")}</p>` : nothing}

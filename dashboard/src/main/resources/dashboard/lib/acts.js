@@ -26,6 +26,10 @@ export const acts = {
   tell: (number) => ({ act: "tell", number }),
   handOver: (number, proctorDevice) => ({ act: "hand-over", number, proctorDevice }),
   identify: (unit, seconds) => ({ act: "identify", unit, seconds }),
+  beginCalibration: (referenceUnit, referenceSensor, unit, sensor) => ({
+    act: "begin-calibration", referenceUnit, referenceSensor, unit, sensor,
+  }),
+  endCalibration: (accept) => ({ act: "end-calibration", accept }),
   note: (number, words) => ({ act: "note", number, words }),
 };
 

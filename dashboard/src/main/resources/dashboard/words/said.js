@@ -55,6 +55,20 @@ const PATTERNS = [
   ],
 ];
 
+/** Why a calibration ended, as the alarm says it. */
+const ENDED = {
+  "The unit restarted.": "La unidad se reinició.",
+  "The unit is at another access point.": "La unidad está en otro punto de acceso.",
+  "The unit speaks another version of the contract.": "La unidad habla otra versión del contrato.",
+  "The gateway's clock was interrupted.": "El reloj de la central se interrumpió.",
+};
+for (const [english, spanish] of Object.entries(ENDED)) {
+  PATTERNS.push([
+    new RegExp(`^Calibration of (\\S+), (\\S+) ended\\. ${english.replaceAll(".", "\\.")}$`),
+    `La calibración de $1, $2 terminó. ${spanish}`,
+  ]);
+}
+
 /** The sentence in Spanish, or null. A place before it, as in "fu-08: …", is kept. */
 export function inSpanish(sentence) {
   const [, place = "", words] = /^([a-z][a-z0-9-]*: )?(.*)$/s.exec(sentence);

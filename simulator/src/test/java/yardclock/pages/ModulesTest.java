@@ -14,7 +14,12 @@ import java.util.stream.Stream;
 /** The pages' pure modules, checked in the browser they run in; the checks are modules too. */
 class ModulesTest {
     private static final List<String> FILES =
-            List.of("times.test.js", "link.test.js", "jobs.test.js", "trace.test.js");
+            List.of(
+                    "times.test.js",
+                    "link.test.js",
+                    "jobs.test.js",
+                    "trace.test.js",
+                    "calibration.test.js");
 
     @TestFactory
     Stream<DynamicTest> modules() {

@@ -49,6 +49,12 @@ record Scene(String name, String path, String role, String frame, String press) 
                 new Scene("board-held", "/board", "", "board-times on held", ""),
                 new Scene("bench", "/bench", "technician", "bench on running", ""),
                 new Scene(
+                        "bench-calibrating",
+                        "/bench",
+                        "technician",
+                        "bench-calibrating on running",
+                        ""),
+                new Scene(
                         "leaderboard",
                         "/leaderboard",
                         "coordinator",
