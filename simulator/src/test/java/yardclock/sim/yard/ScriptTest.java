@@ -141,6 +141,7 @@ class ScriptTest {
                             move.sensor(),
                             move.state(),
                             stamp,
+                            0,
                             "boot",
                             edges.size(),
                             stamp.micros(),

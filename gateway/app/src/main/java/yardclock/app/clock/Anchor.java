@@ -41,8 +41,10 @@ public record Anchor(
         return now(machine, broken(earlier, lastGatewayMicros, machine), earlier.speed, false);
     }
 
-    // Another boot: only the wall clock can say how long the machine was away, and someone may have
-    // set it meanwhile. What follows is good for people to read, never for a measured time.
+    // Another boot: here only the wall clock can say how long the machine was away, and someone may
+    // have set it meanwhile. So this is a guess for people to read and for a first order. The
+    // engine, which learns from field units how far the lines are apart, measures nothing by it.
+    // Not before the last entry: by that the engine tells which instants are from before.
     private static long broken(Anchor earlier, long lastGatewayMicros, Machine machine) {
         long wallAtLast =
                 earlier.wallMicros + (lastGatewayMicros - earlier.gatewayMicros) / earlier.speed;

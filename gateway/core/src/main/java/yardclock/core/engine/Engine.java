@@ -30,6 +30,7 @@ import yardclock.core.ruling.Role;
 import yardclock.core.ruling.Situation;
 import yardclock.core.ruling.Verdict;
 import yardclock.core.run.CourseRun;
+import yardclock.core.time.TimeLines;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -124,8 +125,8 @@ public final class Engine {
             course.setSpeed(begun.speed());
             if (!begun.continuous()) {
                 units.calibrations().interrupt(nowMicros, out);
-                units.forgetClocks();
-                course.interrupt(out);
+                course.beginLine(nowMicros, out);
+                units.beginLine(nowMicros);
             }
         }
     }
@@ -143,10 +144,11 @@ public final class Engine {
         plan = frozen.plan();
         planSha256 = frozen.sha256();
         Map<String, Unit> known = Units.of(plan);
-        course = new CourseRun(plan, new FieldClocks(known), nowMicros);
+        TimeLines lines = new TimeLines();
+        course = new CourseRun(plan, new FieldClocks(known, lines), lines, nowMicros);
         course.setSpeed(epoch == null ? 1 : epoch.speed());
         course.enter(roster);
-        units = new Units(known, course);
+        units = new Units(known, lines, course);
         decisions =
                 new Decisions(
                         new Situation(course, devices, units::sensorState, units.calibrations()));

@@ -6,6 +6,7 @@ import yardclock.core.passage.TimedEdge;
 import yardclock.core.time.GatewayTime;
 import yardclock.core.time.Stamp;
 import yardclock.core.time.StationTick;
+import yardclock.core.time.TimeLines;
 import yardclock.core.time.UnitClock;
 
 import java.util.Map;
@@ -14,22 +15,42 @@ import java.util.Optional;
 /** The clocks of the units, asked about edges that were stamped before. */
 final class FieldClocks implements EdgeClocks {
     private final Map<String, Unit> units;
+    private final TimeLines lines;
 
     /**
      * @param units by their ids; the same ones that take in exchanges
      */
-    FieldClocks(Map<String, Unit> units) {
+    FieldClocks(Map<String, Unit> units, TimeLines lines) {
         this.units = units;
+        this.lines = lines;
     }
 
     @Override
     public Optional<Stamp> settled(TimedEdge edge) {
         StationTick tick = new StationTick(edge.tick());
+        long carried = lines.carriedMicros(edge.line());
         return clockOf(edge)
-                .filter(clock -> clock.isSettled(tick))
-                .flatMap(clock -> clock.settled(tick, new GatewayTime(edge.arrivedMicros())))
-                .map(stamp -> unitOf(edge).corrected(edge.boot(), edge.arrivedMicros(), stamp))
+                .filter(clock -> isOver(edge.line()) || clock.isSettled(tick))
+                .flatMap(clock -> clock.settled(tick, new GatewayTime(arrived(edge, carried))))
+                .map(stamp -> corrected(edge, carried, stamp).moved(carried))
                 .map(stamp -> stamp.widened(edge.responseMicros(), 0));
+    }
+
+    /** Clocks of a time line that is over will not be compared any more. */
+    private boolean isOver(int line) {
+        return line < lines.current();
+    }
+
+    /** When the edge was known, as its own line read then; MAX when that was on another line. */
+    private static long arrived(TimedEdge edge, long carriedMicros) {
+        boolean isElsewhere = edge.arrivedMicros() == Long.MAX_VALUE;
+        return isElsewhere ? Long.MAX_VALUE : edge.arrivedMicros() - carriedMicros;
+    }
+
+    /** What came over a restart came last: the newest correction was in force. */
+    private Stamp corrected(TimedEdge edge, long carriedMicros, Stamp stamp) {
+        long arrived = Math.min(arrived(edge, carriedMicros), Long.MAX_VALUE - 1);
+        return unitOf(edge).corrected(edge.boot(), arrived, stamp);
     }
 
     @Override
@@ -37,7 +58,7 @@ final class FieldClocks implements EdgeClocks {
         if (!start.sharesClockWith(finish) || finish.tick() < start.tick()) {
             return Optional.empty();
         }
-        return clockOf(start)
+        return clockOf(finish)
                 .flatMap(
                         clock ->
                                 clock.elapsed(
@@ -46,7 +67,8 @@ final class FieldClocks implements EdgeClocks {
     }
 
     private Optional<UnitClock> clockOf(TimedEdge edge) {
-        return Optional.ofNullable(unitOf(edge)).flatMap(unit -> unit.knownClock(edge.boot()));
+        return Optional.ofNullable(unitOf(edge))
+                .flatMap(unit -> unit.knownClock(edge.boot(), edge.line()));
     }
 
     private Unit unitOf(TimedEdge edge) {

@@ -20,7 +20,9 @@ public sealed interface Input {
 
     /**
      * The gateway started. Gateway time goes on unbroken over a restart on the same boot of the
-     * same machine; otherwise {@code continuous} is false and a new time line begins.
+     * same machine; otherwise {@code continuous} is false and a new time line begins, not before
+     * the last entry's time. How far it is ahead of the old one only field units and tablets that
+     * ran on can say.
      *
      * @param wallMicros the wall clock at this entry's gateway time
      * @param speed exam time per real time: 1 outside demonstrations

@@ -18,7 +18,7 @@ import yardclock.core.result.Results;
 import yardclock.core.run.Attempt;
 import yardclock.core.run.CourseRun;
 import yardclock.core.time.Exchange;
-import yardclock.core.time.Stamp;
+import yardclock.core.time.TimeLines;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -45,11 +45,13 @@ final class Units {
 
     private final Map<String, Unit> units;
     private final Deque<TimedEdge> newest = new ArrayDeque<>();
+    private final TimeLines lines;
     private final CourseRun course;
     private final BoundWatch boundWatch;
     private final Calibrations calibrations;
 
-    Units(Map<String, Unit> units, CourseRun course) {
+    Units(Map<String, Unit> units, TimeLines lines, CourseRun course) {
+        this.lines = lines;
         this.units = units;
         this.course = course;
         this.boundWatch = new BoundWatch(course.plan().timing().boundLimitMicros());
@@ -126,8 +128,8 @@ final class Units {
     }
 
     private void stampOrWait(Unit unit, Unit.Waiting edge, long nowMicros, Gathering out) {
-        Optional<Stamp> stamp = unit.stamp(edge);
-        if (stamp.isEmpty()) {
+        Optional<Unit.Placed> placed = unit.place(edge, lines);
+        if (placed.isEmpty()) {
             if (!unit.await(edge) && unit.turnedAway() == 1) {
                 out.conclude(
                         Fact.aboutUnit(
@@ -138,15 +140,17 @@ final class Units {
             return;
         }
         SensorRef sensor = new SensorRef(unit.plan().id(), edge.sensor());
+        int line = placed.get().line();
         TimedEdge timed =
                 new TimedEdge(
                         sensor,
                         edge.state(),
-                        stamp.get(),
+                        placed.get().stamp(),
+                        line,
                         edge.boot(),
                         edge.seq(),
                         edge.tick(),
-                        edge.arrivedMicros(),
+                        line == lines.current() ? edge.arrivedMicros() : Long.MAX_VALUE,
                         unit.responseMicros(edge.sensor()));
         newest.addFirst(timed);
         if (newest.size() > NEWEST_SHOWN) {
@@ -246,6 +250,7 @@ final class Units {
         FactKind kind = taken ? FactKind.EXCHANGE_TAKEN : FactKind.EXCHANGE_REFUSED;
         out.conclude(Fact.aboutUnit(kind, answer.unit(), ""));
         calibrations.compared(answer.unit());
+        bridge(unit, answer.boot(), nowMicros, out);
         for (Unit.Waiting waiting : unit.takeStampable(answer.boot())) {
             stampOrWait(unit, waiting, nowMicros, out);
         }
@@ -277,9 +282,16 @@ final class Units {
         }
     }
 
-    /** On a new time line what was compared before is of no use. */
-    void forgetClocks() {
-        units.values().forEach(Unit::forgetClocks);
+    /** A new time line of the gateway has begun. */
+    void beginLine(long nowMicros) {
+        units.values().forEach(unit -> unit.beginLine(lines.current(), nowMicros));
+    }
+
+    /** A boot that ran on over the gateway's restart says how long that took. */
+    private void bridge(Unit unit, String boot, long nowMicros, Gathering out) {
+        if (unit.tie(boot, lines) && course.tied(nowMicros, out)) {
+            units.values().forEach(Unit::forgetOrder);
+        }
     }
 
     private Unit known(String id, Gathering out) {

@@ -11,12 +11,11 @@ import yardclock.core.time.ExchangeClock;
 import yardclock.core.time.GatewayTime;
 import yardclock.core.time.Stamp;
 import yardclock.core.time.StationTick;
+import yardclock.core.time.TimeLines;
 import yardclock.core.time.UnitClock;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -27,14 +26,12 @@ public final class Unit {
     /** A unit whose clock is never compared can't fill the memory; its edges stay journalled. */
     static final int WAITING_MAX = 4_000;
 
-    static final int CLOCKS_KEPT = 4;
-
     private final FieldUnit plan;
     private final UnitLedger ledger = new UnitLedger();
     private final AnswerLedger answers = new AnswerLedger();
     private final UnitStatus status = new UnitStatus();
     private final BoundAlarm boundAlarm = new BoundAlarm();
-    private final Map<String, UnitClock> clocks = new LinkedHashMap<>();
+    private final UnitClocks clocks = new UnitClocks();
     private final StampOrder order = new StampOrder();
     private final List<Waiting> waiting = new ArrayList<>();
     private final Corrections corrections = new Corrections();
@@ -48,7 +45,11 @@ public final class Unit {
 
     /** An edge without a bound yet. */
     public record Waiting(
-            String boot, long seq, int sensor, int state, long tick, long arrivedMicros) {}
+            String boot, long seq, int sensor, int state, long tick, long arrivedMicros) {
+        private Waiting arrivedBy(long micros) {
+            return new Waiting(boot, seq, sensor, state, tick, micros);
+        }
+    }
 
     public FieldUnit plan() {
         return plan;
@@ -71,20 +72,12 @@ public final class Unit {
     }
 
     public UnitClock clock(String boot) {
-        UnitClock clock = clocks.get(boot);
-        if (clock == null) {
-            clock = new ExchangeClock();
-            clocks.put(boot, clock);
-            if (clocks.size() > CLOCKS_KEPT) {
-                forgetOldestClock(boot);
-            }
-        }
-        return clock;
+        return clocks.clock(boot, status.boot());
     }
 
-    /** The clock of a boot that was compared before. */
-    public Optional<UnitClock> knownClock(String boot) {
-        return Optional.ofNullable(clocks.get(boot));
+    /** The clock of a boot that was compared on one of the gateway's time lines. */
+    public Optional<UnitClock> knownClock(String boot, int line) {
+        return clocks.known(boot, line);
     }
 
     /** How late a sensor may answer, as the plan says. */
@@ -96,42 +89,53 @@ public final class Unit {
                 .orElse(0);
     }
 
-    /** Boots that only answers speak of must not push out the clock of the present one. */
-    private void forgetOldestClock(String newest) {
-        clocks.keySet().stream()
-                .filter(boot -> !boot.equals(newest) && !boot.equals(status.boot()))
-                .findFirst()
-                .ifPresent(clocks::remove);
-    }
-
     /** The figures of a boot's clock, of one never compared if there is none. */
     public ClockStatus clockStatus(String boot, GatewayTime now) {
-        UnitClock clock = clocks.get(boot);
-        return (clock == null ? new ExchangeClock() : clock).status(now);
+        return clocks.known(boot).orElseGet(ExchangeClock::new).status(now);
     }
 
     /** The same as a picture. */
     public ClockTrace clockTrace(String boot, GatewayTime now) {
-        UnitClock clock = clocks.get(boot);
-        return clock == null ? ClockTrace.empty() : clock.trace(now);
-    }
-
-    /** A new time line of the gateway: what was compared with the old one is of no use any more. */
-    public void forgetClocks() {
-        clocks.clear();
-        order.clear();
-        boundAlarm.forget();
+        return clocks.known(boot).map(clock -> clock.trace(now)).orElseGet(ClockTrace::empty);
     }
 
     /**
-     * Where a tick lies in gateway time, corrected where the unit is calibrated, the sensor's own
-     * lateness included in the lower limit. What the unit counted in order lies in order.
+     * A new time line of the gateway: clocks are compared anew. Whatever waits arrived before it.
      */
-    public Optional<Stamp> stamp(Waiting edge) {
-        return clock(edge.boot())
-                .at(new StationTick(edge.tick()), new GatewayTime(edge.arrivedMicros()))
-                .map(stamp -> corrected(edge.boot(), edge.arrivedMicros(), stamp))
-                .map(stamp -> order.place(edge, stamp).widened(responseMicros(edge.sensor()), 0));
+    public void beginLine(int line, long nowMicros) {
+        clocks.begin(line);
+        waiting.replaceAll(edge -> edge.arrivedBy(nowMicros));
+        boundAlarm.forget();
+    }
+
+    /** Ties the present time line to an earlier one by a boot that ran on; whether it did. */
+    public boolean tie(String boot, TimeLines lines) {
+        return clocks.tie(plan.id() + " " + boot, boot, lines);
+    }
+
+    /** Instants were moved; what is placed from now on is placed beside moved ones only. */
+    public void forgetOrder() {
+        order.clear();
+    }
+
+    /** Where an edge lies, and on which time line. */
+    public record Placed(int line, Stamp stamp) {}
+
+    /**
+     * Where a tick lies in gateway time, corrected where the unit is calibrated, the sensor's own
+     * lateness included in the lower limit. What the unit counted in order lies in order. An
+     * instant of an earlier time line is given where that line was moved to.
+     */
+    public Optional<Placed> place(Waiting edge, TimeLines lines) {
+        StationTick tick = new StationTick(edge.tick());
+        return clocks.date(edge.boot(), tick, new GatewayTime(edge.arrivedMicros()))
+                .map(dated -> placed(edge, dated, lines.carriedMicros(dated.line())));
+    }
+
+    private Placed placed(Waiting edge, UnitClocks.Dated dated, long carriedMicros) {
+        Stamp corrected = corrected(edge.boot(), edge.arrivedMicros(), dated.stamp());
+        Stamp inOrder = order.place(edge, corrected.moved(carriedMicros));
+        return new Placed(dated.line(), inOrder.widened(responseMicros(edge.sensor()), 0));
     }
 
     /**
@@ -167,8 +171,7 @@ public final class Unit {
 
     /** Whether this boot's clock was compared with the gateway's at all. */
     public boolean isCompared(String boot) {
-        UnitClock clock = clocks.get(boot);
-        return clock != null && clock.status(new GatewayTime(0)).exchanges() > 0;
+        return clockStatus(boot, new GatewayTime(0)).exchanges() > 0;
     }
 
     /** What calibrations make of this unit's stamps. */

@@ -2,6 +2,7 @@ package yardclock.core.ordering;
 
 import yardclock.core.course.SensorRef;
 import yardclock.core.passage.TimedEdge;
+import yardclock.core.time.Carry;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -54,6 +55,12 @@ public final class Evidence {
     /** Lets go all that one sensor said, its present state included. */
     public void forget(SensorRef sensor) {
         edges.removeIf(e -> e.sensor().equals(sensor));
+    }
+
+    /** Moves edges to where their time lines are now; their order may be another then. */
+    public void carry(Carry carry) {
+        edges.replaceAll(edge -> edge.moved(carry.of(edge.line())));
+        Collections.sort(edges);
     }
 
     public List<TimedEdge> inOrder() {

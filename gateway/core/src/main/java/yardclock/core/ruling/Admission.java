@@ -216,18 +216,14 @@ final class Admission {
             return;
         }
         if (act.splitMicros() == 0) {
-            boolean hasStart = turn.startTap() != null || turn.start() != null;
-            boolean hasBoth = hasStart && turn.finishTap() != null;
-            refuseIf(!hasBoth || turn.isInterrupted(), Refusal.NO_HAND_MARKS);
+            refuseIf(!turn.hasHandMarks(), Refusal.NO_HAND_MARKS);
             return;
         }
         refuseIf(turn.start() == null && turn.finish() == null, Refusal.NO_HAND_MARKS);
         boolean isPossible =
                 act.splitMicros() >= SHORTEST_HAND_MICROS
                         && act.splitMicros() <= LONGEST_HAND_MICROS;
-        boolean isAhead =
-                turn.start() != null
-                        && turn.start().best().lowerMicros() + act.splitMicros() > nowMicros;
+        boolean isAhead = turn.isAhead(act.splitMicros(), nowMicros);
         refuseIf(!isPossible || isAhead, Refusal.TIME_NOT_PLAUSIBLE);
     }
 

@@ -1,8 +1,12 @@
 package yardclock.core.run;
 
+import yardclock.core.time.Carry;
+import yardclock.core.time.TimeLines;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.LongUnaryOperator;
 
 /**
  * One candidate's way through the course on this day.
@@ -21,6 +25,7 @@ public final class Attempt {
         DONE
     }
 
+    final TimeLines lines;
     final int number;
     final int group;
     Phase phase = Phase.WAITING;
@@ -30,9 +35,6 @@ public final class Attempt {
 
     /** When they left the station before: its finish, at the earliest. */
     long walkingFromMicros;
-
-    /** Gateway time broke off during the run. */
-    boolean interrupted;
 
     int stationIndex;
     long revision;
@@ -48,7 +50,8 @@ public final class Attempt {
     final List<Hold> holds = new ArrayList<>();
     final List<CalledCriterion> calls = new ArrayList<>();
 
-    Attempt(int number, int group) {
+    Attempt(int number, int group, TimeLines lines) {
+        this.lines = lines;
         this.number = number;
         this.group = group;
     }
@@ -91,10 +94,6 @@ public final class Attempt {
 
     public String endedWords() {
         return endedWords;
-    }
-
-    public boolean isInterrupted() {
-        return interrupted;
     }
 
     public boolean isTold() {
@@ -142,6 +141,15 @@ public final class Attempt {
         return phase == Phase.DONE;
     }
 
+    /** Moves every instant of this attempt to where its time line is now; its turns move alone. */
+    void carry(Carry carry, LongUnaryOperator others) {
+        releasedMicros = others.applyAsLong(releasedMicros);
+        walkingFromMicros = others.applyAsLong(walkingFromMicros);
+        signalAskedMicros = others.applyAsLong(signalAskedMicros);
+        holds.replaceAll(hold -> hold.carried(carry));
+        calls.replaceAll(call -> call.movedTo(others.applyAsLong(call.atMicros())));
+    }
+
     @Override
     public String toString() {
         return number
@@ -159,8 +167,6 @@ public final class Attempt {
                 + walkingFromMicros
                 + " "
                 + stationIndex
-                + " "
-                + interrupted
                 + " "
                 + revision
                 + " "

@@ -10,6 +10,8 @@ import yardclock.core.fact.FactKind;
 import yardclock.core.fact.Gathering;
 import yardclock.core.passage.EdgeClocks;
 import yardclock.core.passage.TimedEdge;
+import yardclock.core.time.Shift;
+import yardclock.core.time.TimeLines;
 
 import java.util.ArrayList;
 import java.util.Collection;
@@ -34,6 +36,8 @@ public final class CourseRun {
     private final Map<SensorRef, List<StationRun>> stationsOfSensor = new TreeMap<>();
     private final TurnJudge judge;
     final EdgeClocks clocks;
+    final TimeLines lines;
+    private final Restart restart = new Restart(this);
     Course status = Course.RUNNING;
     String statusWords = "";
     long releases;
@@ -47,11 +51,15 @@ public final class CourseRun {
         STOPPED
     }
 
-    public CourseRun(ExamPlan plan, EdgeClocks clocks, long nowMicros) {
+    /**
+     * @param lines the gateway's time lines, which the caller ties as it learns of ties
+     */
+    public CourseRun(ExamPlan plan, EdgeClocks clocks, TimeLines lines, long nowMicros) {
         this.plan = plan;
         this.clocks = clocks;
+        this.lines = lines;
         for (Station station : plan.stations()) {
-            StationRun run = new StationRun(station, nowMicros);
+            StationRun run = new StationRun(station, lines, nowMicros);
             stations.put(station.id(), run);
             for (SensorRef sensor : station.sensors()) {
                 stationsOfSensor.computeIfAbsent(sensor, s -> new ArrayList<>()).add(run);
@@ -60,28 +68,25 @@ public final class CourseRun {
         this.judge = new TurnJudge(this);
     }
 
-    public void enter(List<RosterLine> lines) {
-        for (RosterLine line : lines) {
-            attempts.putIfAbsent(line.number(), new Attempt(line.number(), line.group()));
+    public void enter(List<RosterLine> roster) {
+        for (RosterLine line : roster) {
+            attempts.putIfAbsent(line.number(), new Attempt(line.number(), line.group(), lines));
         }
     }
 
+    /** Gateway time broke off and goes on somewhere else, from the present instant on. */
+    public void beginLine(long nowMicros, Gathering out) {
+        restart.begin(nowMicros, out);
+    }
+
     /**
-     * Gateway time broke off and goes on somewhere else: no time can be taken across it. Those who
-     * run now have no official time, and the splits they are in must be timed by hand.
+     * A counter that ran on has said, or said better, how the present time line lies to earlier
+     * ones.
+     *
+     * @return whether instants of earlier lines were moved
      */
-    public void interrupt(Gathering out) {
-        for (Attempt attempt : attempts.values()) {
-            if (attempt.isOnCourse() && !attempt.turns.isEmpty()) {
-                attempt.interrupted = true;
-                attempt.revision++;
-                attempt.turns.stream()
-                        .filter(turn -> !turn.isFinished() && !turn.isRuled())
-                        .forEach(turn -> turn.interrupted = true);
-                String words = "The gateway's clock was interrupted during this run.";
-                out.conclude(Fact.of(FactKind.ALARM, attempt.number, "", words));
-            }
-        }
+    public boolean tied(long nowMicros, Gathering out) {
+        return restart.tied(nowMicros, out);
     }
 
     public void setSpeed(int speed) {
@@ -181,12 +186,13 @@ public final class CourseRun {
         return next;
     }
 
-    void endHold(Attempt attempt, long atMicros, Gathering out) {
+    void endHold(Attempt attempt, long atMicros, int line, Gathering out) {
         int last = attempt.holds.size() - 1;
-        Hold ended = attempt.holds.get(last).ended(atMicros);
+        Hold ended = attempt.holds.get(last).ended(atMicros, line);
         attempt.holds.set(last, ended);
         attempt.revision++;
-        long micros = ended.outMicros() - ended.inMicros();
+        long apart = lines.apart(ended.inLine(), line).map(Shift::micros).orElse(0L);
+        long micros = ended.outMicros() - ended.inMicros() - apart;
         out.conclude(
                 new Fact(FactKind.HOLD_OUT, attempt.number, "", "", null, micros, ended.reason()));
     }
@@ -296,6 +302,7 @@ public final class CourseRun {
     public void describe(Canonical text) {
         String numbers = releases + " " + lastReleaseMicros + " " + speed;
         text.line("course", status + " " + statusWords + " " + numbers);
+        text.line("lines", lines + " " + restart);
         stations.values().forEach(run -> text.line("station", run));
         attempts.values().forEach(attempt -> text.line("attempt", attempt));
     }

@@ -1,6 +1,7 @@
 package yardclock.core.run;
 
 import yardclock.core.passage.TimedEdge;
+import yardclock.core.time.Shift;
 import yardclock.core.time.Stamp;
 
 /**
@@ -27,6 +28,11 @@ public record Elapsed(long micros, long lowerMicros, long upperMicros, Parts par
             long responseMicros,
             long handMicros,
             long holdMicros) {
+        private Parts withTie(long micros) {
+            return new Parts(
+                    clockMicros + micros, readingMicros, responseMicros, handMicros, holdMicros);
+        }
+
         private Parts withHold(long micros) {
             return new Parts(clockMicros, readingMicros, responseMicros, handMicros, micros);
         }
@@ -36,19 +42,33 @@ public record Elapsed(long micros, long lowerMicros, long upperMicros, Parts par
      * Between the start and the finish of one turn.
      *
      * @param sameClock the duration between the two edges by the one clock they share, or null
+     * @param apart what the gateway's time lines of the two leave open; not needed on one clock
      */
-    static Elapsed within(Mark start, Mark finish, Stamp sameClock) {
+    static Elapsed within(Mark start, Mark finish, Stamp sameClock, Shift apart) {
         if (isRuledFrom(start, finish)) {
-            return pair(start, finish, Stamp.exactly(0), Stamp.exactly(0));
+            return pair(start, finish, Stamp.exactly(0), Stamp.exactly(0)).apart(apart);
         }
-        return sameClock == null ? across(start, finish) : onOneClock(start, finish, sameClock);
+        return sameClock == null
+                ? across(start, finish, apart)
+                : onOneClock(start, finish, sameClock);
     }
 
     /** Between marks of two stations. */
-    static Elapsed across(Mark start, Mark finish) {
-        return isPair(start, finish)
-                ? pair(start, finish, HandMarks.pressOf(start), HandMarks.pressOf(finish))
-                : independent(start, finish);
+    static Elapsed across(Mark start, Mark finish, Shift apart) {
+        Elapsed elapsed =
+                isPair(start, finish)
+                        ? pair(start, finish, HandMarks.pressOf(start), HandMarks.pressOf(finish))
+                        : independent(start, finish);
+        return elapsed.apart(apart);
+    }
+
+    /** Time lines are tied by clocks, so what their shift leaves open is the clocks' part. */
+    private Elapsed apart(Shift apart) {
+        return new Elapsed(
+                micros - apart.micros(),
+                lowerMicros - apart.upperMicros(),
+                upperMicros - apart.lowerMicros(),
+                parts.withTie(apart.widthMicros()));
     }
 
     /** A time read from a stop-watch counts from the other mark: what that is worth cancels out. */

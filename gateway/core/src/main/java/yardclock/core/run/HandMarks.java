@@ -27,7 +27,7 @@ public final class HandMarks {
     static Mark button(TimedEdge edge, long allowanceMicros) {
         Mark.Press press = new Mark.Press("", allowanceMicros);
         Stamp stamp = pressed(edge.stamp(), press);
-        return new Mark(stamp, Mark.Source.BUTTON, edge, press, null);
+        return new Mark(stamp, Mark.Source.BUTTON, edge, press, null, edge.line());
     }
 
     /** When what a person pressed for was, given when the press was. */
@@ -47,9 +47,9 @@ public final class HandMarks {
     }
 
     /** A tap on a tablet, known only by when it reached the gateway. */
-    static Mark tap(long receivedMicros, int speed, Mark.Press press) {
+    static Mark tap(long receivedMicros, int line, int speed, Mark.Press press) {
         long sent = receivedMicros - UNDER_WAY_REAL_MICROS * speed;
         Stamp stamp = pressed(new Stamp(receivedMicros, sent, receivedMicros), press);
-        return new Mark(stamp, Mark.Source.TAP, null, press, null);
+        return new Mark(stamp, Mark.Source.TAP, null, press, null, line);
     }
 }

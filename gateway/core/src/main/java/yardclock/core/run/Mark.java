@@ -1,6 +1,7 @@
 package yardclock.core.run;
 
 import yardclock.core.passage.TimedEdge;
+import yardclock.core.time.Carry;
 import yardclock.core.time.Stamp;
 
 /**
@@ -14,8 +15,10 @@ import yardclock.core.time.Stamp;
  * @param edge the edge it rests on; null where a person made it
  * @param press who pressed, null where nobody did
  * @param settled the final stamp, a person's spread included; null while there is none
+ * @param line the gateway's time line that both stamps are on
  */
-public record Mark(Stamp stamp, Source source, TimedEdge edge, Press press, Stamp settled) {
+public record Mark(
+        Stamp stamp, Source source, TimedEdge edge, Press press, Stamp settled, int line) {
     /** What a mark rests on. */
     public enum Source {
         /** A trigger's own edge. */
@@ -37,7 +40,7 @@ public record Mark(Stamp stamp, Source source, TimedEdge edge, Press press, Stam
     public record Press(String device, long allowanceMicros) {}
 
     static Mark automatic(TimedEdge edge) {
-        return new Mark(edge.stamp(), Source.AUTOMATIC, edge, null, null);
+        return new Mark(edge.stamp(), Source.AUTOMATIC, edge, null, null, edge.line());
     }
 
     public boolean isByHand() {
@@ -64,11 +67,19 @@ public record Mark(Stamp stamp, Source source, TimedEdge edge, Press press, Stam
     /** With the final stamp of its edge. */
     Mark settledAt(Stamp edgeStamp) {
         Stamp last = press == null ? edgeStamp : HandMarks.pressed(edgeStamp, press);
-        return new Mark(stamp, source, edge, press, last);
+        return new Mark(stamp, source, edge, press, last, line);
     }
 
     /** What a ruling keeps: the value that counted when it was made. */
     Mark asSeen() {
-        return settled == null ? this : new Mark(settled, source, edge, press, null);
+        return settled == null ? this : new Mark(settled, source, edge, press, null, line);
+    }
+
+    /** The same mark where its time line was moved to. */
+    Mark carried(Carry carry) {
+        long by = carry.of(line);
+        TimedEdge moved = edge == null ? null : edge.moved(by);
+        Stamp last = settled == null ? null : settled.moved(by);
+        return new Mark(stamp.moved(by), source, moved, press, last, line);
     }
 }

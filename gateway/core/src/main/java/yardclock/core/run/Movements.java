@@ -52,7 +52,7 @@ public final class Movements {
         boolean judged = point.equals(TurnJudge.FINISH) && finish.isJudged();
         long allowance = judged ? course.plan.timing().judgedAllowanceMicros() : 0;
         Mark.Press press = new Mark.Press(device, allowance);
-        Mark tap = HandMarks.tap(receivedMicros, course.speed, press);
+        Mark tap = HandMarks.tap(receivedMicros, course.lines.current(), course.speed, press);
         switch (point) {
             case TurnJudge.START -> turn.startTap = turn.startTap == null ? tap : turn.startTap;
             case TurnJudge.FINISH -> turn.addFinishTap(tap);
@@ -104,13 +104,14 @@ public final class Movements {
                         stamp.micros() + micros,
                         stamp.lowerMicros() + micros - HandMarks.PAIR_MICROS,
                         stamp.upperMicros() + micros + HandMarks.PAIR_MICROS);
-        return new Mark(moved, Mark.Source.RULED, null, null, null);
+        return new Mark(moved, Mark.Source.RULED, null, null, null, other.line());
     }
 
     private void rule(Attempt attempt, Turn turn, SplitState state, FactKind kind, String words) {
         turn.ruled = state;
         turn.ruledStart = asSeen(turn.ruledStart == null ? turn.start : turn.ruledStart);
         turn.ruledFinish = asSeen(turn.ruledFinish == null ? turn.finish : turn.ruledFinish);
+        turn.keepShift();
         turn.ruledWords = words;
         turn.wakeMicros = Long.MAX_VALUE;
         long micros = Splits.of(turn).micros();
@@ -152,13 +153,13 @@ public final class Movements {
     }
 
     public void hold(Attempt attempt, long atMicros, String reason) {
-        attempt.holds.add(new Hold(atMicros, -1, reason));
+        attempt.holds.add(Hold.begun(atMicros, reason, course.lines.current()));
         attempt.revision++;
         out.conclude(Fact.of(FactKind.HOLD_IN, attempt.number, "", reason));
     }
 
     public void resume(Attempt attempt, long atMicros) {
-        course.endHold(attempt, atMicros, out);
+        course.endHold(attempt, atMicros, course.lines.current(), out);
     }
 
     public void holdCourse(String words) {

@@ -4,6 +4,7 @@ import yardclock.core.course.ExamPlan;
 import yardclock.core.course.Station;
 import yardclock.core.fact.Fact;
 import yardclock.core.fact.FactKind;
+import yardclock.core.time.Shift;
 
 import java.util.Optional;
 import java.util.function.Function;
@@ -18,7 +19,7 @@ public record OfficialTime(int number, Elapsed elapsed, long creditMicros) {
 
     /**
      * Empty while either end is missing or was ruled void, while a hold is still open, and when
-     * gateway time broke off in between.
+     * gateway time broke off in between and nothing says for how long.
      */
     public static Optional<OfficialTime> of(ExamPlan plan, Attempt attempt) {
         return of(plan, attempt, Turn::start, Turn::finish);
@@ -39,8 +40,11 @@ public record OfficialTime(int number, Elapsed elapsed, long creditMicros) {
             Function<Turn, Mark> finishOf) {
         Mark start = end(attempt, plan.stations().get(0), startOf);
         Mark finish = end(attempt, plan.last(), finishOf);
-        boolean isKnown = start != null && finish != null && !attempt.isInterrupted();
-        if (!isKnown || attempt.isHeld()) {
+        if (start == null || finish == null || attempt.isHeld()) {
+            return Optional.empty();
+        }
+        Optional<Shift> apart = apart(attempt, start, finish);
+        if (apart.isEmpty()) {
             return Optional.empty();
         }
         long credit = 0;
@@ -49,8 +53,31 @@ public record OfficialTime(int number, Elapsed elapsed, long creditMicros) {
             credit += creditWithin(hold, start, finish);
             creditError += touches(hold, start, finish) ? HandMarks.PAIR_MICROS : 0;
         }
-        Elapsed elapsed = Elapsed.across(start, finish).less(credit, creditError);
+        Elapsed elapsed = Elapsed.across(start, finish, apart.get()).less(credit, creditError);
         return Optional.of(new OfficialTime(attempt.number(), elapsed, credit));
+    }
+
+    /**
+     * What the time lines leave open over all stretches that were run. A restart during a credited
+     * hold costs nothing, tied or not: both stretches beside it lie on a line each.
+     */
+    private static Optional<Shift> apart(Attempt attempt, Mark start, Mark finish) {
+        Optional<Shift> sum = Optional.of(Shift.NONE);
+        int from = start.line();
+        for (Hold hold : attempt.holds()) {
+            if (creditWithin(hold, start, finish) > 0) {
+                boolean isBegunBefore = hold.inMicros() <= start.best().micros();
+                int in = isBegunBefore ? start.line() : hold.inLine();
+                sum = plus(sum, attempt.lines.apart(from, in));
+                boolean isOverAfter = hold.outMicros() >= finish.best().micros();
+                from = isOverAfter ? finish.line() : hold.outLine();
+            }
+        }
+        return plus(sum, attempt.lines.apart(from, finish.line()));
+    }
+
+    private static Optional<Shift> plus(Optional<Shift> sum, Optional<Shift> next) {
+        return sum.flatMap(s -> next.map(s::plus));
     }
 
     private static Mark end(Attempt attempt, Station station, Function<Turn, Mark> of) {

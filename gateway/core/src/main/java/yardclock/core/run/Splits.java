@@ -25,6 +25,12 @@ public final class Splits {
             new Text(
                     "the sensor and the proctor's tap disagree",
                     "el sensor y el toque del supervisor no coinciden");
+    private static final Text RESTARTED =
+            new Text(
+                    "the gateway restarted in between; the interval says how well the time is"
+                            + " known",
+                    "la central se reinició entretanto; el intervalo dice con qué certeza se conoce"
+                            + " el tiempo");
     private static final Text UNLIKELY =
             new Text(
                     "outside the plausible time of this station",
@@ -36,7 +42,7 @@ public final class Splits {
         Mark start = turn.start();
         Mark finish = turn.finish();
         boolean seen = start != null && finish != null && turn.isFinished();
-        boolean complete = seen && !turn.isInterrupted() || turn.isRuled();
+        boolean complete = !turn.isInterrupted() && (seen || turn.isRuled());
         SplitState state = state(turn, complete);
         if (state == SplitState.VOID || start == null || finish == null || !complete) {
             return new Split(
@@ -47,7 +53,7 @@ public final class Splits {
                     -1,
                     -1,
                     automatic(turn),
-                    hand(turn),
+                    turn.handMicros(),
                     why(turn));
         }
         Elapsed elapsed = turn.elapsed();
@@ -60,7 +66,7 @@ public final class Splits {
                 Math.max(0, elapsed.lowerMicros()),
                 Math.max(0, elapsed.upperMicros()),
                 automatic(turn),
-                hand(turn),
+                turn.handMicros(),
                 why(turn));
     }
 
@@ -75,17 +81,10 @@ public final class Splits {
         Mark start = turn.derivedStart();
         Mark finish = turn.derivedFinish();
         boolean both = start != null && finish != null;
-        both &= !turn.finishByFallback() && !turn.isInterrupted();
+        both &= !turn.finishByFallback() && turn.derivedElapsed() != null;
         return both && start.source() != Mark.Source.TAP && finish.source() != Mark.Source.TAP
                 ? turn.derivedElapsed().micros()
                 : -1;
-    }
-
-    private static long hand(Turn turn) {
-        boolean both = turn.startTap() != null && turn.finishTap() != null;
-        return !both || turn.isInterrupted()
-                ? -1
-                : turn.finishTap().best().micros() - turn.startTap().best().micros();
     }
 
     private static Text why(Turn turn) {
@@ -119,6 +118,9 @@ public final class Splits {
         }
         if (turn.hasLateEvidence()) {
             return LATE;
+        }
+        if (turn.isOverRestart()) {
+            return RESTARTED;
         }
         return isPlausible(turn) ? null : UNLIKELY;
     }

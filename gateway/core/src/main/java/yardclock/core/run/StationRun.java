@@ -2,10 +2,13 @@ package yardclock.core.run;
 
 import yardclock.core.course.Station;
 import yardclock.core.passage.TimedEdge;
+import yardclock.core.time.Carry;
+import yardclock.core.time.TimeLines;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
+import java.util.function.LongUnaryOperator;
 
 /**
  * One station's round: ready, in use, to be reset, ready again; and its turns. Edges of the reset
@@ -23,15 +26,17 @@ public final class StationRun {
     static final int TURNS_KEPT = 16;
 
     final Station station;
+    private final TimeLines lines;
     State state = State.READY;
     long sinceMicros;
     long strays;
     private final Deque<Turn> turns = new ArrayDeque<>();
 
-    StationRun(Station station, long nowMicros) {
+    StationRun(Station station, TimeLines lines, long nowMicros) {
         this.station = station;
+        this.lines = lines;
         this.sinceMicros = nowMicros;
-        turns.addLast(new Turn(station, nowMicros));
+        turns.addLast(new Turn(station, lines, nowMicros));
     }
 
     public Station station() {
@@ -84,11 +89,16 @@ public final class StationRun {
         state = next;
         sinceMicros = nowMicros;
         if (next == State.READY) {
-            turns.addLast(new Turn(station, nowMicros));
+            turns.addLast(new Turn(station, lines, nowMicros));
             if (turns.size() > TURNS_KEPT) {
                 turns.removeFirst();
             }
         }
+    }
+
+    void carry(Carry carry, LongUnaryOperator others) {
+        sinceMicros = others.applyAsLong(sinceMicros);
+        turns.forEach(turn -> turn.carry(carry, others));
     }
 
     @Override

@@ -4,12 +4,17 @@ import yardclock.core.course.Checkpoint;
 import yardclock.core.course.Station;
 import yardclock.core.ordering.Evidence;
 import yardclock.core.passage.EdgeClocks;
+import yardclock.core.time.Carry;
+import yardclock.core.time.Shift;
 import yardclock.core.time.Stamp;
+import yardclock.core.time.TimeLines;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.LongUnaryOperator;
 
 /**
  * One stretch of time at one station: from when it was ready until it is ready again. It belongs to
@@ -20,7 +25,9 @@ import java.util.Map;
  */
 public final class Turn {
     final Station station;
-    final long openMicros;
+    private final TimeLines lines;
+    private final int line;
+    long openMicros;
     final Evidence evidence = new Evidence();
 
     /**
@@ -41,9 +48,6 @@ public final class Turn {
     /** A sensor and the proctor's tap can't both be right. */
     boolean disagrees;
 
-    /** Gateway time broke off between this turn's start and its finish. */
-    boolean interrupted;
-
     /** The attempt ended here before its time: what comes after changes nothing. */
     boolean isClosed;
 
@@ -60,10 +64,16 @@ public final class Turn {
     SplitState ruled;
     Mark ruledStart;
     Mark ruledFinish;
+
+    /** How the time lines of the ruled marks lay to each other when it was ruled; or null. */
+    private Shift ruledShift;
+
     String ruledWords = "";
 
-    Turn(Station station, long openMicros) {
+    Turn(Station station, TimeLines lines, long openMicros) {
         this.station = station;
+        this.lines = lines;
+        this.line = lines.current();
         this.openMicros = openMicros;
     }
 
@@ -121,8 +131,81 @@ public final class Turn {
         return late;
     }
 
+    /**
+     * The gateway's clock broke off between start and finish, or since the start while there is no
+     * finish, and nothing that ran on says for how long.
+     */
     public boolean isInterrupted() {
-        return interrupted;
+        if (start() == null || ruled == SplitState.VOID) {
+            return false;
+        }
+        return finish() == null
+                ? lines.apart(start().line(), lines.current()).isEmpty()
+                : elapsed() == null;
+    }
+
+    /** The gateway restarted between start and finish, on a time line that is tied to the other. */
+    boolean isOverRestart() {
+        return start() != null && finish() != null && start().line() != finish().line();
+    }
+
+    /** Whether the proctor's own taps, or the start and a tap, can be told apart in time. */
+    public boolean hasHandMarks() {
+        Mark from = startTap == null ? start() : startTap;
+        return from != null
+                && finishTap != null
+                && lines.apart(from.line(), finishTap.line()).isPresent();
+    }
+
+    /** By the proctor's own pair of taps; −1 without one. */
+    long handMicros() {
+        if (startTap == null || finishTap == null) {
+            return -1;
+        }
+        long micros = finishTap.best().micros() - startTap.best().micros();
+        return lines.apart(startTap.line(), finishTap.line())
+                .map(apart -> micros - apart.micros())
+                .orElse(-1L);
+    }
+
+    /** Whether so long after the start is still to come; not known across an untied restart. */
+    public boolean isAhead(long splitMicros, long nowMicros) {
+        return start() != null
+                && lines.apart(start().line(), lines.current()).isPresent()
+                && start().best().lowerMicros() + splitMicros > nowMicros;
+    }
+
+    /** What a ruling keeps: how the marks it rules on lie to each other as far as is known now. */
+    void keepShift() {
+        boolean both = ruledStart != null && ruledFinish != null;
+        ruledShift = both ? lines.shift(ruledStart.line(), ruledFinish.line()).orElse(null) : null;
+    }
+
+    /**
+     * Moves every instant to where its time line is now.
+     *
+     * @param others moves those that do not know their line
+     */
+    void carry(Carry carry, LongUnaryOperator others) {
+        openMicros += carry.of(line);
+        startFromMicros = others.applyAsLong(startFromMicros);
+        evidence.carry(carry);
+        start = carried(start, carry);
+        finish = carried(finish, carry);
+        startTap = carried(startTap, carry);
+        finishTap = carried(finishTap, carry);
+        ruledStart = carried(ruledStart, carry);
+        ruledFinish = carried(ruledFinish, carry);
+        checkpoints.replaceAll((id, marks) -> carried(marks, carry));
+        checkpointTaps.replaceAll((id, marks) -> new ArrayList<>(carried(marks, carry)));
+    }
+
+    private static Mark carried(Mark mark, Carry carry) {
+        return mark == null ? null : mark.carried(carry);
+    }
+
+    private static List<Mark> carried(List<Mark> marks, Carry carry) {
+        return marks.stream().map(mark -> mark.carried(carry)).toList();
     }
 
     public boolean disagrees() {
@@ -150,9 +233,20 @@ public final class Turn {
                         : null;
     }
 
-    /** The time between the marks that stand; both must be there. */
+    /** The time between the marks that stand, both of which must be there; null if unknown. */
     Elapsed elapsed() {
-        return Elapsed.within(start(), finish(), isAsDerived() ? sameClock : null);
+        Optional<Shift> apart =
+                ruledShift == null
+                        ? lines.apart(start().line(), finish().line())
+                        : Optional.of(lines.apart(start().line(), finish().line(), ruledShift));
+        return elapsed(start(), finish(), isAsDerived() ? sameClock : null, apart);
+    }
+
+    private static Elapsed elapsed(
+            Mark start, Mark finish, Stamp sameClock, Optional<Shift> apart) {
+        return sameClock == null && apart.isEmpty()
+                ? null
+                : Elapsed.within(start, finish, sameClock, apart.orElse(Shift.NONE));
     }
 
     private boolean isAsDerived() {
@@ -184,11 +278,11 @@ public final class Turn {
         return isFinal ? derived : null;
     }
 
-    /** The time between the derived marks, or null while one is missing. */
+    /** The time between the derived marks, or null while one is missing or it is unknown. */
     Elapsed derivedElapsed() {
         return start == null || derivedFinish() == null
                 ? null
-                : Elapsed.within(start, finish, sameClock);
+                : elapsed(start, finish, sameClock, lines.apart(start.line(), finish.line()));
     }
 
     /** How often a checkpoint was seen, by its trigger or by the proctor, whichever saw more. */
@@ -248,7 +342,7 @@ public final class Turn {
         return String.join(
                 " ",
                 station.id(),
-                Long.toString(openMicros),
+                line + "/" + openMicros,
                 Integer.toString(number),
                 String.valueOf(start),
                 String.valueOf(finish),
@@ -258,7 +352,6 @@ public final class Turn {
                 String.valueOf(late),
                 String.valueOf(disagrees),
                 String.valueOf(isClosed),
-                String.valueOf(interrupted),
                 Long.toString(startFromMicros),
                 Long.toString(wakeMicros),
                 Integer.toString(unassigned),
@@ -269,6 +362,7 @@ public final class Turn {
                 String.valueOf(ruled),
                 String.valueOf(ruledStart),
                 String.valueOf(ruledFinish),
+                String.valueOf(ruledShift),
                 ruledWords,
                 evidence.toString());
     }

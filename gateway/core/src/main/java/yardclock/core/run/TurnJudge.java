@@ -232,7 +232,7 @@ final class TurnJudge {
         if (attempt.stationIndex == course.plan.stations().size()) {
             attempt.phase = Attempt.Phase.FINISHED;
             if (attempt.isHeld()) {
-                course.endHold(attempt, endMicros(attempt, nowMicros), out);
+                endHold(attempt, nowMicros, out);
             }
             course.tellOfficialTime(attempt, out);
             return;
@@ -261,9 +261,13 @@ final class TurnJudge {
     }
 
     /** A hold that nobody ended ends with the run: there is nothing left to hold. */
-    private static long endMicros(Attempt attempt, long nowMicros) {
+    private void endHold(Attempt attempt, long nowMicros, Gathering out) {
         Mark finish = attempt.turns.get(attempt.turns.size() - 1).finish();
-        return finish == null ? nowMicros : finish.stamp().micros();
+        if (finish == null) {
+            course.endHold(attempt, nowMicros, course.lines.current(), out);
+        } else {
+            course.endHold(attempt, finish.stamp().micros(), finish.line(), out);
+        }
     }
 
     private void proposeSplit(Turn turn, Gathering out) {

@@ -42,6 +42,11 @@ public record Stamp(long micros, long lowerMicros, long upperMicros) implements 
         return new Stamp(to, lowerMicros, upperMicros);
     }
 
+    /** Instant and limits moved together. */
+    public Stamp moved(long byMicros) {
+        return new Stamp(micros + byMicros, lowerMicros + byMicros, upperMicros + byMicros);
+    }
+
     public long widthMicros() {
         return upperMicros - lowerMicros;
     }

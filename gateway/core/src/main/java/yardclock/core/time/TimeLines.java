@@ -68,11 +68,22 @@ public final class TimeLines {
         return sources;
     }
 
+    /** Whether any earlier line is tied to the present one. */
+    public boolean isTied() {
+        for (int line = 0; line < current(); line++) {
+            if (shift(line, current()).isPresent()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /**
      * By how much the instants of each earlier line must be moved now to be read on the present
-     * one; only lines that must be moved are in it. Whoever asks must move them all.
+     * one: those that were never moved, and those that a better tie shows to be off. Whoever asks
+     * must move them all.
      */
-    public SortedMap<Integer, Long> carry() {
+    public Carry carry() {
         SortedMap<Integer, Long> moves = new TreeMap<>();
         for (int line = 0; line < current(); line++) {
             long carried = carriedMicros.get(line);
@@ -82,7 +93,7 @@ public final class TimeLines {
                 carriedMicros.set(line, shift.get().micros());
             }
         }
-        return moves;
+        return new Carry(moves);
     }
 
     /** How far the instants of a line have been moved so far. */

@@ -41,8 +41,9 @@ class EpochTest {
     }
 
     @Test
-    void a_run_across_the_break_has_no_official_time_and_its_split_none_but_by_hand() {
+    void with_all_units_booted_anew_a_run_across_the_break_has_no_time_but_by_hand() {
         walk.at(10).release().station("walk").after(5).leaveMat("u2/1");
+        rebootAll();
         begin(false);
         for (int unit = 1; unit <= 7; unit++) {
             yard.exchange("u" + unit);
@@ -111,6 +112,12 @@ class EpochTest {
                 .extracting(Fact::words)
                 .containsExactly(
                         "The wall clock was set back by 7200 s. No measured time changes.");
+    }
+
+    private void rebootAll() {
+        for (int unit = 1; unit <= 7; unit++) {
+            yard.unit("u" + unit).reboot(Math.round(yard.now() * SECOND) - SECOND);
+        }
     }
 
     private void begin(boolean continuous) {

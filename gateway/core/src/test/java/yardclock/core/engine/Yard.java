@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
+import java.util.Random;
 
 /**
  * An engine with a yard around it: units that stamp with their own clocks, tablets that rule, and a
@@ -37,6 +38,14 @@ public final class Yard {
     private long lastEntryMicros;
     private long keys;
     private int speed = 1;
+
+    /** By how much the gateway's clock reads more than true time. */
+    private long lineMicros;
+
+    private boolean isAway;
+    private final List<Input> buffered = new ArrayList<>();
+    private Random radio;
+    private long nextExchangeMicros;
 
     /** A day with its plan, ten candidates 101–110 and every role's devices, clocks compared. */
     public static Yard open(ExamPlan plan) {
@@ -76,6 +85,11 @@ public final class Yard {
         if (to < nowMicros) {
             throw new IllegalArgumentException("back to " + seconds + " from " + nowMicros);
         }
+        if (isAway) {
+            nowMicros = to;
+            return this;
+        }
+        passExchanges(to);
         passDeadlines(to);
         nowMicros = to;
         return this;
@@ -89,11 +103,78 @@ public final class Yard {
         return nowMicros / (double) SECOND;
     }
 
+    /** From now on each unit's clock is compared every 5 s or so, over a link of random delays. */
+    public Yard compareClocks(Random random) {
+        radio = random;
+        nextExchangeMicros = nowMicros;
+        return this;
+    }
+
+    private void passExchanges(long to) {
+        while (radio != null && nextExchangeMicros <= to) {
+            passDeadlines(nextExchangeMicros);
+            nowMicros = Math.max(nowMicros, nextExchangeMicros);
+            units.keySet().forEach(this::exchangeByRadio);
+            nextExchangeMicros += 3 * SECOND + radio.nextInt(4_000_000);
+        }
+    }
+
+    /** Most messages take some milliseconds, one in ten a tenth of a second. */
+    private void exchangeByRadio(String unit) {
+        long down = 2_000 + delayMicros();
+        long up = 2_000 + delayMicros();
+        take(onLine(units.get(unit).exchange(nowMicros - down - up, down, up)));
+    }
+
+    private long delayMicros() {
+        double mean = radio.nextInt(10) == 0 ? 100_000 : 4_000;
+        return Math.round(-Math.log(1 - radio.nextDouble()) * mean);
+    }
+
+    private Input onLine(Input.ExchangeAnswered x) {
+        return new Input.ExchangeAnswered(
+                x.unit(),
+                x.boot(),
+                x.id(),
+                x.gatewaySentMicros() + lineMicros,
+                x.unitReceivedTick(),
+                x.unitSentTick(),
+                x.gatewayReceivedMicros() + lineMicros);
+    }
+
+    /** The gateway is gone: units count on and keep their edges, nobody is answered. */
+    public Yard loseGateway() {
+        isAway = true;
+        return this;
+    }
+
+    /**
+     * Another board takes over. Edges that were kept come when {@link #deliverKept} says so.
+     *
+     * @param laterMicros how long after the last entry its time line seems to begin
+     */
+    public Yard replaceBoard(String machineBoot, long laterMicros) {
+        long lastReading = journal.get(journal.size() - 1).gatewayMicros();
+        isAway = false;
+        lineMicros = lastReading + laterMicros - nowMicros;
+        lastEntryMicros = nowMicros;
+        nextExchangeMicros = nowMicros;
+        take(new Input.Epoch(machineBoot, "p", 1_700_000_000_000_000L, 7, speed, false, "1"));
+        return this;
+    }
+
+    public Yard deliverKept() {
+        List<Input> kept = List.copyOf(buffered);
+        buffered.clear();
+        kept.forEach(this::take);
+        return this;
+    }
+
     private void passDeadlines(long to) {
         int inARow = 0;
         OptionalLong deadline = engine.nextDeadlineMicros();
-        while (deadline.isPresent() && deadline.getAsLong() <= to) {
-            put(new Input.Deadline(), Math.max(lastEntryMicros, deadline.getAsLong()));
+        while (deadline.isPresent() && deadline.getAsLong() - lineMicros <= to) {
+            put(new Input.Deadline(), Math.max(lastEntryMicros, deadline.getAsLong() - lineMicros));
             deadline = engine.nextDeadlineMicros();
             inARow++;
             if (inARow > DEADLINES_IN_A_ROW) {
@@ -118,7 +199,7 @@ public final class Yard {
     }
 
     public Outcome exchange(String unit) {
-        return take(units.get(unit).exchange(nowMicros - 8_000, 4_000, 4_000));
+        return take(onLine(units.get(unit).exchange(nowMicros - 8_000, 4_000, 4_000)));
     }
 
     public Outcome health(String unit) {
@@ -127,6 +208,10 @@ public final class Yard {
 
     public Outcome take(Input input) {
         boolean underWay = input instanceof Input.Edge;
+        if (isAway) {
+            buffered.add(input);
+            return null;
+        }
         return put(input, Math.max(lastEntryMicros, nowMicros + (underWay ? LINK_MICROS : 0)));
     }
 
@@ -139,7 +224,7 @@ public final class Yard {
 
     private Outcome put(Input input, long atMicros) {
         lastEntryMicros = Math.max(lastEntryMicros, atMicros);
-        Entry entry = new Entry(journal.size() + 1L, lastEntryMicros, input);
+        Entry entry = new Entry(journal.size() + 1L, lastEntryMicros + lineMicros, input);
         journal.add(entry);
         Outcome outcome = engine.apply(entry);
         facts.addAll(outcome.facts());
@@ -156,7 +241,7 @@ public final class Yard {
     }
 
     public Verdict rule(String device, String key, Act act, long basis) {
-        long received = Math.max(nowMicros, lastEntryMicros);
+        long received = Math.max(nowMicros, lastEntryMicros) + lineMicros;
         return take(new Input.Ruling(key, device, 0, received, basis, act)).verdict();
     }
 
@@ -190,7 +275,7 @@ public final class Yard {
     }
 
     public Engine.View view() {
-        return new Engine.View(Math.max(nowMicros, lastEntryMicros), List.of());
+        return new Engine.View(Math.max(nowMicros, lastEntryMicros) + lineMicros, List.of());
     }
 
     public Result result(int number) {

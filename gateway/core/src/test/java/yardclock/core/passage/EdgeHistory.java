@@ -110,7 +110,7 @@ record EdgeHistory(
             long at = micros(words[0]);
             int state = Integer.parseInt(words[2]);
             Stamp stamp = new Stamp(at, at - 1_000, at + 1_000);
-            return new TimedEdge(sensor(words[1]), state, stamp, "b0", edges.size(), at, at, 0);
+            return new TimedEdge(sensor(words[1]), state, stamp, 0, "b0", edges.size(), at, at, 0);
         }
 
         private static SensorRef sensor(String text) {
