@@ -33,6 +33,7 @@ final class Repository {
                     ".json",
                     ".xml",
                     ".sh",
+                    ".py",
                     ".conf",
                     ".config",
                     ".properties",

@@ -90,7 +90,8 @@ class TidyTextTest {
     }
 
     private boolean isCode(Source source) {
-        return source.endsWith(".java", ".js", ".mjs", ".css", ".html", ".sh", "yardclock", "/run");
+        return source.endsWith(
+                ".java", ".js", ".mjs", ".css", ".html", ".sh", ".py", "yardclock", "/run");
     }
 
     private static int columns(String line) {

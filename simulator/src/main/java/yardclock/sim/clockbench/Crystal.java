@@ -16,6 +16,8 @@ final class Crystal {
     private static final double RAMP_SECONDS = 60;
 
     private final double[] reading;
+    private double jumpAt = Double.POSITIVE_INFINITY;
+    private double jumpBy;
 
     Crystal(Random random, Weather weather, double firstRate, int seconds) {
         int n = BEFORE + seconds + AFTER;
@@ -48,7 +50,17 @@ final class Crystal {
         }
     }
 
+    /** From this time on the counter reads so much more, as after a fault in its firmware. */
+    void jump(double atSeconds, double bySeconds) {
+        jumpAt = atSeconds;
+        jumpBy = bySeconds;
+    }
+
     double at(double seconds) {
+        return smooth(seconds) + (seconds >= jumpAt ? jumpBy : 0);
+    }
+
+    private double smooth(double seconds) {
         double place = seconds + BEFORE;
         int whole = (int) Math.floor(place);
         return reading[whole] + (place - whole) * (reading[whole + 1] - reading[whole]);

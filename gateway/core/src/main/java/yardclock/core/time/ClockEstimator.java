@@ -79,9 +79,7 @@ final class ClockEstimator {
 
     /** With exchanges up to now. */
     Answer live() {
-        long newest = history.unitMiddle(count - 1);
-        int from = history.firstAtOrAfter(Math.min(tick, newest) - LIVE_WINDOW_MICROS);
-        return answer(from, count);
+        return answer(liveFrom(), count);
     }
 
     /**
@@ -94,12 +92,51 @@ final class ClockEstimator {
         return answer(Math.min(to, history.firstAtOrAfter(tick - before)), to);
     }
 
+    /** With the window that ends at the tick, whatever came later. */
+    Answer before() {
+        return answer(liveFrom(), Math.min(count, history.firstAtOrAfter(tick)));
+    }
+
     /** With the exchanges of a window given by their places. */
     Answer settledOver(int from, int to) {
         return answer(from, to);
     }
 
-    private Answer answer(int windowFrom, int windowTo) {
+    /** Whether {@link #live} would find a contradiction; spares the fit, which can't tell. */
+    boolean isContradictory() {
+        Legs legs = legs(liveFrom(), count);
+        return narrow(legs) == null && legs != null || lower > Math.min(upper, arrival);
+    }
+
+    /** What the rate is held to stay within, by the live window. */
+    double rateBoundPpm() {
+        Legs legs = legs(liveFrom(), count);
+        RateBand band = legs == null ? null : legs.band(arrival, RATE_LIMIT_PPM);
+        return band == null ? RATE_LIMIT_PPM : rateBound(band);
+    }
+
+    private int liveFrom() {
+        long newest = history.unitMiddle(count - 1);
+        return history.firstAtOrAfter(Math.min(tick, newest) - LIVE_WINDOW_MICROS);
+    }
+
+    private Answer answer(int from, int to) {
+        Legs legs = legs(from, to);
+        RateBand band = narrow(legs);
+        if (legs == null) {
+            return hardOnly();
+        }
+        if (band == null) {
+            return new Answer(null, true, 0, -RATE_LIMIT_PPM, RATE_LIMIT_PPM, 0);
+        }
+        DirectionalFit fit =
+                new DirectionalFit(legs.downAt, legs.downOffset, legs.upAt, legs.upOffset);
+        fit.run(band.centre(), band.centreRate(), RATE_LIMIT_PPM * PPM);
+        return finish(fit.offset(), fit.rate(), band, fit.floorRoundTrip());
+    }
+
+    /** The legs of a window, or of the exchanges next to the tick; null if too few for a rate. */
+    private Legs legs(int windowFrom, int windowTo) {
         int from = windowFrom;
         int to = windowTo;
         if (to - from < WINDOW_LEAST) {
@@ -107,12 +144,22 @@ final class ClockEstimator {
             from = Math.max(0, at - WINDOW_LEAST);
             to = Math.min(count, at + WINDOW_LEAST);
         }
-        return to - from < BAND_LEAST ? hardOnly() : full(from, to);
+        return to - from < BAND_LEAST ? null : new Legs(history, from, to, tick);
+    }
+
+    /** Sets both limits; null without legs, or when they contradict each other. */
+    private RateBand narrow(Legs legs) {
+        RateBand band = legs == null ? null : legs.band(arrival, RATE_LIMIT_PPM);
+        narrowByHard(band == null ? RATE_LIMIT_PPM : rateBound(band));
+        if (band != null) {
+            lower = Math.max(lower, band.lowest());
+            upper = Math.min(upper, band.highest());
+        }
+        return band;
     }
 
     /** Too few exchanges for a rate: the rate may be anything. */
     private Answer hardOnly() {
-        narrowByHard(RATE_LIMIT_PPM);
         int best = 0;
         for (int i = 1; i < count; i++) {
             best = history.roundTrip(i) < history.roundTrip(best) ? i : best;
@@ -121,56 +168,6 @@ final class ClockEstimator {
                 (double) (history.gatewaySent(best) - history.unitReceived(best)) / 2
                         + (double) (history.gatewayReceived(best) - history.unitSent(best)) / 2;
         return finish(offset, 0, null, (double) history.roundTrip(best));
-    }
-
-    private Answer full(int from, int to) {
-        int n = to - from;
-        double[] downAt = new double[n];
-        double[] downOffset = new double[n];
-        double[] upAt = new double[n];
-        double[] upOffset = new double[n];
-        for (int i = 0; i < n; i++) {
-            downAt[i] = history.unitReceived(from + i) - tick;
-            downOffset[i] = history.gatewaySent(from + i) - history.unitReceived(from + i);
-            upAt[i] = history.unitSent(from + i) - tick;
-            upOffset[i] = history.gatewayReceived(from + i) - history.unitSent(from + i);
-        }
-        RateBand band = band(downAt, downOffset, upAt, upOffset);
-        if (band == null) {
-            narrowByHard(RATE_LIMIT_PPM);
-            return new Answer(null, true, 0, -RATE_LIMIT_PPM, RATE_LIMIT_PPM, 0);
-        }
-        narrowByHard(rateBound(band));
-        lower = Math.max(lower, band.lowest());
-        upper = Math.min(upper, band.highest());
-        DirectionalFit fit = new DirectionalFit(downAt, downOffset, upAt, upOffset);
-        fit.run(band.centre(), band.centreRate(), RATE_LIMIT_PPM * PPM);
-        return finish(fit.offset(), fit.rate(), band, fit.floorRoundTrip());
-    }
-
-    private RateBand band(double[] downAt, double[] downOffset, double[] upAt, double[] upOffset) {
-        int n = downAt.length;
-        LineEnvelope low = new LineEnvelope(n);
-        LineEnvelope highNegated = new LineEnvelope(n + 1);
-        // Slopes must rise: a leg at time u has slope −u as a lower limit and u as a negated upper
-        // one.
-        for (int i = n - 1; i >= 0; i--) {
-            double slack = WANDER_PPM * PPM * Math.abs(downAt[i]) + READING_MICROS;
-            low.add(-downAt[i], downOffset[i] - slack);
-        }
-        boolean arrivalAdded = arrival == Double.POSITIVE_INFINITY;
-        for (int i = 0; i < n; i++) {
-            if (!arrivalAdded && upAt[i] >= 0) {
-                highNegated.add(0, -(arrival + READING_MICROS));
-                arrivalAdded = true;
-            }
-            double slack = WANDER_PPM * PPM * Math.abs(upAt[i]) + READING_MICROS;
-            highNegated.add(upAt[i], -(upOffset[i] + slack));
-        }
-        if (!arrivalAdded) {
-            highNegated.add(0, -(arrival + READING_MICROS));
-        }
-        return RateBand.solve(low, highNegated, RATE_LIMIT_PPM * PPM);
     }
 
     /**

@@ -1,32 +1,151 @@
 package yardclock.core.time;
 
+import java.util.Optional;
+
 /**
  * A stretch of one boot over which its clock ran as a clock may: no two exchanges contradict each
  * other. It ends where one does.
+ *
+ * <p>Between its last sure exchange and the first one of the next segment the counter may have
+ * jumped at any moment, so a tick from there may belong to either; {@link #endTick} and {@link
+ * #beginTick} say how far each reaches.
  */
 final class ClockSegment {
+    private static final double PPM = 1e-6;
+
     final ExchangeHistory history = new ExchangeHistory();
+    private final Exchange first;
+    private final long beginTick;
+
+    /** The first segment of a boot, which holds all ticks before its first exchange too. */
+    ClockSegment(Exchange first) {
+        this(first, Long.MIN_VALUE);
+    }
+
+    private ClockSegment(Exchange first, long beginTick) {
+        this.first = first;
+        this.beginTick = beginTick;
+        history.add(first);
+    }
 
     /**
-     * The tick of the first exchange; what lies before belongs to an earlier segment, or to none.
+     * What follows when an exchange contradicts this segment, whose doubtful end is cut off: an
+     * exchange that the contradiction leaves on neither side tells nothing any more.
      */
+    ClockSegment endAt(Exchange contradicting) {
+        long sureSince = history.gatewaySent(0);
+        history.cutTo(sureCount(contradicting));
+        if (history.size() > 0) {
+            sureSince = history.gatewaySent(history.size() - 1);
+        }
+        long most = ticksWithin(contradicting.gatewayReceivedMicros() - sureSince);
+        return new ClockSegment(contradicting, contradicting.unitReceivedTick() - most);
+    }
+
+    /** How many exchanges surely came before the jump: the last of them and the new one exclude. */
+    private int sureCount(Exchange contradicting) {
+        int newest = history.size();
+        if (contradicting.unitReceivedTick() < lastReceivedTick()) {
+            return newest;
+        }
+        double ratePpm = rateBoundPpm();
+        int from = newest - 1;
+        history.add(contradicting);
+        while (from >= 0 && areTogether(from, ratePpm)) {
+            from--;
+        }
+        history.cutTo(newest);
+        return from + 1;
+    }
+
+    /** Whether one clock at rates within the bound can have given all from there to the newest. */
+    private boolean areTogether(int from, double ratePpm) {
+        int to = history.size();
+        Legs legs = new Legs(history, from, to, history.unitReceived(to - 1));
+        return legs.band(Double.POSITIVE_INFINITY, ratePpm) != null;
+    }
+
+    private double rateBoundPpm() {
+        return estimator(lastTick(), Long.MAX_VALUE).rateBoundPpm();
+    }
+
+    /** The first kept exchange's first tick. */
     long firstTick() {
         return history.unitReceived(0);
     }
 
+    /** The last exchange's second tick. */
     long lastTick() {
         return history.unitSent(history.size() - 1);
+    }
+
+    /** The last exchange's first tick. */
+    long lastReceivedTick() {
+        return history.unitReceived(history.size() - 1);
     }
 
     long lastMiddle() {
         return history.unitMiddle(history.size() - 1);
     }
 
+    /** The earliest tick that may be this segment's. */
+    long beginTick() {
+        return beginTick;
+    }
+
+    /** The latest tick that may be this segment's when the next one is known. */
+    long endTick(ClockSegment next) {
+        long sure = history.gatewaySent(history.size() - 1);
+        return lastTick() + ticksWithin(next.first.gatewayReceivedMicros() - sure);
+    }
+
+    private static long ticksWithin(long gatewayMicros) {
+        double most = gatewayMicros * (1 + ClockEstimator.RATE_LIMIT_PPM * PPM);
+        return (long) Math.ceil(most + 2 * ClockEstimator.READING_MICROS);
+    }
+
     /** Whether the newest exchange and those before it exclude each other. */
     boolean isContradictory() {
         int newest = history.size() - 1;
-        return estimator(history.unitReceived(newest), Long.MAX_VALUE).live().contradiction()
-                || estimator(history.unitSent(newest), Long.MAX_VALUE).live().contradiction();
+        return estimator(history.unitReceived(newest), Long.MAX_VALUE).isContradictory()
+                || estimator(history.unitSent(newest), Long.MAX_VALUE).isContradictory();
+    }
+
+    /**
+     * The gateway time between two ticks, with limits; by the rate alone while one window holds
+     * both, else by their two stamps. Empty while the rate is not known.
+     */
+    Optional<Stamp> elapsed(long start, long finish) {
+        if (history.size() < ClockEstimator.BAND_LEAST) {
+            return Optional.empty();
+        }
+        if (Math.abs(finish - start) > ClockEstimator.LIVE_WINDOW_MICROS) {
+            return between(stamp(start), stamp(finish));
+        }
+        long ticks = finish - start;
+        ClockEstimator.Answer answer = estimator(Math.max(start, finish), Long.MAX_VALUE).before();
+        double low = ticks * (answer.rateLowPpm() - ClockEstimator.WANDER_PPM) * PPM;
+        double high = ticks * (answer.rateHighPpm() + ClockEstimator.WANDER_PPM) * PPM;
+        double reading = 2 * ClockEstimator.READING_MICROS;
+        long lower = ticks + (long) Math.floor(Math.min(low, high) - reading);
+        long upper = ticks + (long) Math.ceil(Math.max(low, high) + reading);
+        long middle = ticks + (long) Math.rint(ticks * answer.ratePpm() * PPM);
+        return Optional.of(new Stamp(Math.max(lower, Math.min(upper, middle)), lower, upper));
+    }
+
+    private Stamp stamp(long tick) {
+        return estimator(tick, Long.MAX_VALUE).settled().stamp();
+    }
+
+    private static Optional<Stamp> between(Stamp start, Stamp finish) {
+        if (start == null || finish == null) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                new Stamp(
+                        finish.micros() - start.micros(),
+                        finish.lowerMicros() - start.upperMicros(),
+                        finish.upperMicros() - start.lowerMicros()));
     }
 
     ClockEstimator estimator(long tick, long arrivalMicros) {

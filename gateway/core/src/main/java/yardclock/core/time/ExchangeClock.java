@@ -8,8 +8,8 @@ import java.util.Optional;
  * The clock of one boot of one unit, by its exchanges: estimates with limits that hold.
  *
  * <p>Made of {@link ClockSegment}s. An exchange that contradicts those before it ends the segment:
- * the counter jumped, or ran as no crystal does. A tick from between two segments may lie on either
- * side of the jump, so its limits cover both readings, and {@link #isDoubtful} says so.
+ * the counter jumped, or ran as no crystal does. A tick from near the jump may lie on either side
+ * of it, so its limits cover both readings, and {@link #isDoubtful} says so.
  *
  * <p>Owned by one thread. One exchange costs one pass over the segment's bounded history.
  */
@@ -27,8 +27,7 @@ public final class ExchangeClock implements UnitClock {
     private long faults;
     private long lastFaultMicros = -1;
     private int backwardsInARow;
-    private long newestReceivedTick = Long.MIN_VALUE;
-    private long newestSentMicros = Long.MIN_VALUE;
+    private Exchange newest;
 
     @Override
     public boolean accept(Exchange exchange) {
@@ -36,36 +35,33 @@ public final class ExchangeClock implements UnitClock {
             impossible++;
             return false;
         }
-        if (isOvertaken(exchange)) {
-            // Asked earlier as well: the messages changed places on the way, the ticks did not.
-            backwards += exchange.gatewaySentMicros() > newestSentMicros ? 1 : 0;
+        if (isRepeated(exchange)) {
             return false;
         }
-        newestReceivedTick = exchange.unitReceivedTick();
-        newestSentMicros = exchange.gatewaySentMicros();
+        if (isOvertaken(exchange)) {
+            // Asked earlier as well: the messages changed places on the way, the ticks did not.
+            boolean isAskedLater = exchange.gatewaySentMicros() > newest.gatewaySentMicros();
+            backwards += isAskedLater ? 1 : 0;
+            return false;
+        }
+        newest = exchange;
         accepted++;
-        boolean isFirst = segments.isEmpty();
-        segments.removeIf(segment -> segment.firstTick() > exchange.unitReceivedTick());
         if (segments.isEmpty()) {
-            begin(exchange);
-            if (!isFirst) {
-                fault(exchange);
-            }
+            segments.add(new ClockSegment(exchange));
             return true;
         }
+        dropUnconfirmed(exchange);
         ClockSegment current = current();
+        if (exchange.unitReceivedTick() < current.lastReceivedTick()) {
+            breakOff(exchange);
+            return true;
+        }
         current.history.add(exchange);
         if (current.isContradictory()) {
-            current.history.removeNewest();
-            fault(exchange);
-            begin(exchange);
+            current.history.cutTo(current.history.size() - 1);
+            breakOff(exchange);
         }
         return true;
-    }
-
-    private void fault(Exchange exchange) {
-        faults++;
-        lastFaultMicros = exchange.gatewayReceivedMicros();
     }
 
     private static boolean isImpossible(Exchange exchange) {
@@ -74,17 +70,37 @@ public final class ExchangeClock implements UnitClock {
                 || exchange.roundTripMicros() < 0;
     }
 
+    /** One question is answered once; its answer come twice would count twice. */
+    private boolean isRepeated(Exchange exchange) {
+        return newest != null
+                && exchange.gatewaySentMicros() == newest.gatewaySentMicros()
+                && exchange.unitReceivedTick() == newest.unitReceivedTick();
+    }
+
     /** One wild tick must not shut out all that follow: several in a row overrule it. */
     private boolean isOvertaken(Exchange exchange) {
-        boolean backwards = exchange.unitReceivedTick() < newestReceivedTick;
+        boolean backwards =
+                newest != null && exchange.unitReceivedTick() < newest.unitReceivedTick();
         backwardsInARow = backwards ? backwardsInARow + 1 : 0;
         return backwards && backwardsInARow < BACKWARDS_OVERRULE;
     }
 
-    private void begin(Exchange exchange) {
-        ClockSegment segment = new ClockSegment();
-        segment.history.add(exchange);
-        segments.add(segment);
+    /** A single answer ahead of all that follow it was wrong; what was before it goes on. */
+    private void dropUnconfirmed(Exchange exchange) {
+        boolean isAhead = exchange.unitReceivedTick() < current().lastReceivedTick();
+        if (isAhead && segments.size() > 1 && current().history.size() == 1) {
+            segments.remove(segments.size() - 1);
+        }
+    }
+
+    private void breakOff(Exchange exchange) {
+        faults++;
+        lastFaultMicros = exchange.gatewayReceivedMicros();
+        ClockSegment next = current().endAt(exchange);
+        if (current().history.size() == 0) {
+            segments.remove(segments.size() - 1);
+        }
+        segments.add(next);
         if (segments.size() > SEGMENTS_KEPT) {
             segments.remove(0);
         }
@@ -109,20 +125,22 @@ public final class ExchangeClock implements UnitClock {
         if (segments.isEmpty()) {
             return false;
         }
-        return current().lastMiddle() >= tick.micros() + ClockEstimator.FINAL_WINDOW_MICROS;
+        long known = current().lastMiddle() - ClockEstimator.FINAL_WINDOW_MICROS;
+        return tick.micros() <= known || !holders(tick.micros()).contains(current());
     }
 
+    /** Where each segment that may hold the tick puts it, taken together. */
     private Optional<Stamp> stamp(long tick, long arrivalMicros, boolean live) {
-        if (segments.isEmpty()) {
-            return Optional.empty();
+        Stamp all = null;
+        for (ClockSegment segment : holders(tick)) {
+            Stamp stamp = answer(segment, tick, arrivalMicros, live).stamp();
+            if (stamp != null) {
+                all = all == null ? stamp : union(all, stamp);
+            } else if (answer(segment, tick, Long.MAX_VALUE, live).stamp() == null) {
+                return Optional.empty();
+            }
         }
-        int at = segmentOf(tick);
-        Stamp stamp = answer(segments.get(at), tick, arrivalMicros, live).stamp();
-        boolean between = tick > segments.get(at).lastTick() && at + 1 < segments.size();
-        if (stamp != null && between) {
-            return union(stamp, answer(segments.get(at + 1), tick, arrivalMicros, live).stamp());
-        }
-        return Optional.ofNullable(stamp);
+        return Optional.ofNullable(all);
     }
 
     private static ClockEstimator.Answer answer(
@@ -131,51 +149,38 @@ public final class ExchangeClock implements UnitClock {
         return live ? estimator.live() : estimator.settled();
     }
 
-    private static Optional<Stamp> union(Stamp before, Stamp after) {
-        if (after == null) {
-            return Optional.empty();
-        }
+    private static Stamp union(Stamp before, Stamp after) {
         long lower = Math.min(before.lowerMicros(), after.lowerMicros());
         long upper = Math.max(before.upperMicros(), after.upperMicros());
-        return Optional.of(new Stamp(before.micros(), lower, upper));
+        return new Stamp(before.micros(), lower, upper);
     }
 
-    /** The last segment that began at or before the tick, or the first one. */
-    private int segmentOf(long tick) {
-        int at = 0;
-        while (at + 1 < segments.size() && segments.get(at + 1).firstTick() <= tick) {
-            at++;
+    /** The segments that may hold the tick, in their order: two near a jump, none in a leap. */
+    private List<ClockSegment> holders(long tick) {
+        List<ClockSegment> holders = new ArrayList<>(2);
+        for (int i = 0; i < segments.size(); i++) {
+            ClockSegment segment = segments.get(i);
+            boolean isBeforeEnd =
+                    i + 1 == segments.size() || tick <= segment.endTick(segments.get(i + 1));
+            if (tick >= segment.beginTick() && isBeforeEnd) {
+                holders.add(segment);
+            }
         }
-        return at;
+        return holders;
     }
 
     @Override
     public boolean isDoubtful(StationTick tick) {
-        if (segments.size() < 2) {
-            return false;
-        }
-        int at = segmentOf(tick.micros());
-        return at + 1 < segments.size() && tick.micros() > segments.get(at).lastTick();
+        return holders(tick.micros()).size() > 1;
     }
 
     @Override
     public Optional<Stamp> elapsed(StationTick start, StationTick finish) {
-        if (segments.isEmpty() || segmentOf(start.micros()) != segmentOf(finish.micros())) {
+        List<ClockSegment> holders = holders(finish.micros());
+        if (holders.size() != 1 || !holders.equals(holders(start.micros()))) {
             return Optional.empty();
         }
-        ClockSegment segment = segments.get(segmentOf(start.micros()));
-        if (isDoubtful(finish) || segment.history.size() < ClockEstimator.BAND_LEAST) {
-            return Optional.empty();
-        }
-        ClockEstimator.Answer answer = segment.estimator(finish.micros(), Long.MAX_VALUE).live();
-        long ticks = finish.micros() - start.micros();
-        double slow = (answer.rateLowPpm() - ClockEstimator.WANDER_PPM) * 1e-6;
-        double fast = (answer.rateHighPpm() + ClockEstimator.WANDER_PPM) * 1e-6;
-        double reading = 2 * ClockEstimator.READING_MICROS;
-        long lower = ticks + (long) Math.floor(ticks * slow - reading);
-        long upper = ticks + (long) Math.ceil(ticks * fast + reading);
-        long middle = ticks + (long) Math.rint(ticks * answer.ratePpm() * 1e-6);
-        return Optional.of(new Stamp(Math.max(lower, Math.min(upper, middle)), lower, upper));
+        return holders.get(0).elapsed(start.micros(), finish.micros());
     }
 
     @Override
@@ -211,6 +216,14 @@ public final class ExchangeClock implements UnitClock {
                 Math.round(answer.floorRoundTripMicros()),
                 width,
                 age);
+    }
+
+    int segments() {
+        return segments.size();
+    }
+
+    int exchangesKept() {
+        return segments.stream().mapToInt(segment -> segment.history.size()).sum();
     }
 
     @Override

@@ -36,9 +36,9 @@ final class ExchangeHistory {
         size++;
     }
 
-    /** Takes the newest exchange out again. */
-    void removeNewest() {
-        size--;
+    /** Keeps only so many of the first. */
+    void cutTo(int count) {
+        size = count;
     }
 
     private void shiftFrom(int at) {
