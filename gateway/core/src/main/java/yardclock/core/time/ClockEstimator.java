@@ -92,9 +92,13 @@ final class ClockEstimator {
         return answer(Math.min(to, history.firstAtOrAfter(tick - before)), to);
     }
 
-    /** With the window that ends at the tick, whatever came later. */
-    Answer before() {
-        return answer(liveFrom(), Math.min(count, history.firstAtOrAfter(tick)));
+    /** With one window that holds an earlier tick too, and as much later as it has room for. */
+    Answer since(long earlierTick) {
+        long room = LIVE_WINDOW_MICROS - (tick - earlierTick);
+        int to = history.firstAtOrAfter(tick + Math.min(FINAL_WINDOW_MICROS, room));
+        long after = to == 0 ? 0 : Math.max(0, history.unitMiddle(to - 1) - tick);
+        int from = history.firstAtOrAfter(tick - (LIVE_WINDOW_MICROS - after));
+        return answer(Math.min(from, to), to);
     }
 
     /** With the exchanges of a window given by their places. */

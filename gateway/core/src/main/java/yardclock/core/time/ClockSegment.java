@@ -7,15 +7,15 @@ import java.util.Optional;
  * other. It ends where one does.
  *
  * <p>Between its last sure exchange and the first one of the next segment the counter may have
- * jumped at any moment, so a tick from there may belong to either; {@link #endTick} and {@link
- * #beginTick} say how far each reaches.
+ * jumped at any moment, so a tick from there may belong to either; both hold it.
  */
 final class ClockSegment {
     private static final double PPM = 1e-6;
 
     final ExchangeHistory history = new ExchangeHistory();
     private final Exchange first;
-    private final long beginTick;
+    private long beginTick;
+    private long endTick = Long.MAX_VALUE;
 
     /** The first segment of a boot, which holds all ticks before its first exchange too. */
     ClockSegment(Exchange first) {
@@ -28,18 +28,40 @@ final class ClockSegment {
         history.add(first);
     }
 
+    /** Whether the tick may be this segment's. */
+    boolean mayHold(long tick) {
+        return tick >= beginTick && tick <= endTick;
+    }
+
     /**
      * What follows when an exchange contradicts this segment, whose doubtful end is cut off: an
-     * exchange that the contradiction leaves on neither side tells nothing any more.
+     * exchange that the contradiction leaves on neither side tells nothing any more. If that is all
+     * of them, nothing is known before the contradiction.
      */
     ClockSegment endAt(Exchange contradicting) {
-        long sureSince = history.gatewaySent(0);
         history.cutTo(sureCount(contradicting));
-        if (history.size() > 0) {
-            sureSince = history.gatewaySent(history.size() - 1);
+        if (history.size() == 0) {
+            return new ClockSegment(contradicting, contradicting.unitReceivedTick());
         }
-        long most = ticksWithin(contradicting.gatewayReceivedMicros() - sureSince);
-        return new ClockSegment(contradicting, contradicting.unitReceivedTick() - most);
+        int last = history.size() - 1;
+        double apart = contradicting.gatewayReceivedMicros() - history.gatewaySent(last);
+        long ticks =
+                (long)
+                        Math.ceil(
+                                apart * (1 + ClockEstimator.RATE_LIMIT_PPM * PPM)
+                                        + 2 * ClockEstimator.READING_MICROS);
+        endTick = lastTick() + ticks;
+        return new ClockSegment(contradicting, contradicting.unitReceivedTick() - ticks);
+    }
+
+    /** What seemed to follow was a mistake. */
+    void reopen() {
+        endTick = Long.MAX_VALUE;
+    }
+
+    /** What came before is forgotten, so a tick from between can't be placed any more. */
+    void standAlone() {
+        beginTick = first.unitReceivedTick();
     }
 
     /** How many exchanges surely came before the jump: the last of them and the new one exclude. */
@@ -88,22 +110,6 @@ final class ClockSegment {
         return history.unitMiddle(history.size() - 1);
     }
 
-    /** The earliest tick that may be this segment's. */
-    long beginTick() {
-        return beginTick;
-    }
-
-    /** The latest tick that may be this segment's when the next one is known. */
-    long endTick(ClockSegment next) {
-        long sure = history.gatewaySent(history.size() - 1);
-        return lastTick() + ticksWithin(next.first.gatewayReceivedMicros() - sure);
-    }
-
-    private static long ticksWithin(long gatewayMicros) {
-        double most = gatewayMicros * (1 + ClockEstimator.RATE_LIMIT_PPM * PPM);
-        return (long) Math.ceil(most + 2 * ClockEstimator.READING_MICROS);
-    }
-
     /** Whether the newest exchange and those before it exclude each other. */
     boolean isContradictory() {
         int newest = history.size() - 1;
@@ -123,7 +129,9 @@ final class ClockSegment {
             return between(stamp(start), stamp(finish));
         }
         long ticks = finish - start;
-        ClockEstimator.Answer answer = estimator(Math.max(start, finish), Long.MAX_VALUE).before();
+        long later = Math.max(start, finish);
+        ClockEstimator.Answer answer =
+                estimator(later, Long.MAX_VALUE).since(Math.min(start, finish));
         double low = ticks * (answer.rateLowPpm() - ClockEstimator.WANDER_PPM) * PPM;
         double high = ticks * (answer.rateHighPpm() + ClockEstimator.WANDER_PPM) * PPM;
         double reading = 2 * ClockEstimator.READING_MICROS;

@@ -74,7 +74,8 @@ public final class ExchangeClock implements UnitClock {
     private boolean isRepeated(Exchange exchange) {
         return newest != null
                 && exchange.gatewaySentMicros() == newest.gatewaySentMicros()
-                && exchange.unitReceivedTick() == newest.unitReceivedTick();
+                && exchange.unitReceivedTick() == newest.unitReceivedTick()
+                && exchange.unitSentTick() == newest.unitSentTick();
     }
 
     /** One wild tick must not shut out all that follow: several in a row overrule it. */
@@ -90,6 +91,7 @@ public final class ExchangeClock implements UnitClock {
         boolean isAhead = exchange.unitReceivedTick() < current().lastReceivedTick();
         if (isAhead && segments.size() > 1 && current().history.size() == 1) {
             segments.remove(segments.size() - 1);
+            current().reopen();
         }
     }
 
@@ -103,6 +105,7 @@ public final class ExchangeClock implements UnitClock {
         segments.add(next);
         if (segments.size() > SEGMENTS_KEPT) {
             segments.remove(0);
+            segments.get(0).standAlone();
         }
     }
 
@@ -158,11 +161,8 @@ public final class ExchangeClock implements UnitClock {
     /** The segments that may hold the tick, in their order: two near a jump, none in a leap. */
     private List<ClockSegment> holders(long tick) {
         List<ClockSegment> holders = new ArrayList<>(2);
-        for (int i = 0; i < segments.size(); i++) {
-            ClockSegment segment = segments.get(i);
-            boolean isBeforeEnd =
-                    i + 1 == segments.size() || tick <= segment.endTick(segments.get(i + 1));
-            if (tick >= segment.beginTick() && isBeforeEnd) {
+        for (ClockSegment segment : segments) {
+            if (segment.mayHold(tick)) {
                 holders.add(segment);
             }
         }

@@ -65,6 +65,7 @@ class ClockTroubleTest {
     @Test
     void a_question_answered_twice_counts_once() {
         compared(10);
+        yard.after(2.5);
         Input.ExchangeAnswered once = answer(4_000, 4_000);
         yard.take(once);
         yard.take(with(once, once.unitReceivedTick() + 50_000, once.unitSentTick() + 50_000));
