@@ -7,8 +7,16 @@ const JOBS = {
   control: ["jobs/control-state", "jobs/control-next", "jobs/control-course", "jobs/control-done"],
   crew: [],
   board: [],
-  bench: ["jobs/trace-state", "jobs/bench-strip", "jobs/bench-unit", "jobs/bench-clock",
-    "jobs/calibration-state", "jobs/bench-calibration"],
+  bench: [
+    "jobs/trace-state",
+    "jobs/clock-state",
+    "jobs/calibration-state",
+    "jobs/bench-strip",
+    "jobs/bench-unit",
+    "jobs/bench-clock",
+    "jobs/bench-plots",
+    "jobs/bench-calibration",
+  ],
   leaderboard: [],
   front: ["jobs/front-entry"],
 };

@@ -9,13 +9,23 @@ const BLINK_SECONDS = 10;
 const MARKS = { up: "✓", silent: "!", "off-line": "✕", "never-seen": "○" };
 
 export function unitCard(page, unit) {
-  return html`<li class="card unit unit-${unit.status}">
-    <h3>${unit.id} <span class="quiet">${text(unit.place)}</span></h3>
+  const isOpen = page.plots.unit === unit.id;
+  return html`<li class="card unit unit-${unit.status} ${isOpen ? "wide" : ""}">
+    <h3 id="unit-${unit.id}" tabindex="-1">${unit.id} <span class="quiet">${text(unit.place)}</span></h3>
     <p><strong><span aria-hidden="true">${MARKS[unit.status] ?? "?"} </span>${code("unit", unit.status)}</strong>
       ${unit.sinceMicros >= 0 && unit.status !== "never-seen"
         ? say("bench.since", { time: waited(unit.sinceMicros, page.now()) })
         : nothing}</p>
     ${clockTroubles(unit, page.now())}
+    <button
+      type="button"
+      class="button"
+      data-act="clock-${unit.id}"
+      aria-expanded=${isOpen}
+      aria-controls=${isOpen ? `clock-of-${unit.id}` : nothing}
+      @click=${() => page.plots.toggle(unit.id)}
+    >${say(isOpen ? "plot.close" : "plot.open", { unit: unit.id })}</button>
+    ${page.plots.view(unit)}
     <dl class="figures">${figures(unit)}</dl>
     ${page.badge.role === "technician" ? page.button(
       `identify-${unit.id}`,

@@ -7,6 +7,8 @@ import { gather } from "./trace-state.js";
 import { strip } from "./bench-strip.js";
 import { unitCard } from "./bench-unit.js";
 import { calibration } from "./bench-calibration.js";
+import { clocksToLookAt } from "./bench-clock.js";
+import { ClockPlots } from "./bench-plots.js";
 
 const SPANS = [20, 60, 300];
 
@@ -14,15 +16,17 @@ class Bench extends Page {
   job = { name: "bench", roles: ["technician", "coordinator"], stream: "bench" };
   traces = new Map();
   spanSeconds = 60;
+  plots = new ClockPlots(this);
 
   framed(frame) {
     const longest = SPANS.at(-1) * 1e6;
     this.traces = gather(this.traces, frame.edges, frame.head.gatewayMicros, longest);
+    this.plots.framed(frame);
   }
 
   middle(frame) {
     return html`
-      ${this.#alarms(frame.alarms)}
+      ${this.#alarms(frame.alarms)} ${clocksToLookAt(frame.units)}
       <section aria-labelledby="trace">
         <h2 id="trace">${say("bench.trace")}</h2>
         <fieldset class="row"><legend>${say("bench.span-title")}</legend>

@@ -57,6 +57,56 @@ export const onClocks = {
     "Answers from another start of the unit than the present one: {otherBoot}. They say nothing of its present clock.",
     "Respuestas de otro arranque de la unidad: {otherBoot}. No dicen nada de su reloj actual.",
   ],
+  "bench.clocks-to-look-at": ["Clocks to look at:", "Relojes por revisar:"],
   "bench.loss": ["exchanges lost", "intercambios perdidos"],
   "bench.lost": ["{lost} of {asked}", "{lost} de {asked}"],
+  "plot.open": ["Show the clock of {unit}", "Mostrar el reloj de {unit}"],
+  "plot.close": ["Close the clock of {unit}", "Cerrar el reloj de {unit}"],
+  "plot.asking": ["Asking for the picture …", "Pidiendo la imagen …"],
+  "plot.failed": [
+    "The picture could not be had; it is asked for again.",
+    "No se pudo obtener la imagen; se pide de nuevo.",
+  ],
+  "plot.nothing": [
+    "Nothing to draw yet: no exchange, so no bound.",
+    "Aún nada que dibujar: sin intercambios no hay límites.",
+  ],
+  "plot.drawn": ["Drawn {age} ago.", "Dibujado hace {age}."],
+  "plot.legs": ["Legs around the fitted clock", "Tramos en torno al reloj ajustado"],
+  "plot.up": ["unit to gateway", "de la unidad a la pasarela"],
+  "plot.down": ["gateway to unit", "de la pasarela a la unidad"],
+  "plot.band": ["the clock's limits", "límites del reloj"],
+  "plot.ago": ["{seconds} s ago", "hace {seconds} s"],
+  "plot.now": ["now", "ahora"],
+  "plot.says": [
+    "{count} exchanges. A stamp made now lies within {lower} to {upper} ms of the fitted clock. The quickest" +
+      " message to the unit lies {down} ms from it, the quickest from the unit {up} ms.",
+    "{count} intercambios. Una marca de ahora cae entre {lower} y {upper} ms del reloj ajustado. El mensaje más" +
+      " rápido hacia la unidad está a {down} ms de él; el más rápido desde ella, a {up} ms.",
+  ],
+  "plot.no-legs": [
+    "No exchange in this span. A stamp made now lies within {lower} to {upper} ms of the fitted clock.",
+    "Sin intercambios en este lapso. Una marca de ahora cae entre {lower} y {upper} ms del reloj ajustado.",
+  ],
+  "plot.beyond": [
+    "Messages delayed beyond the picture, drawn at its edge: {count}.",
+    "Mensajes con más retraso del que cabe, dibujados en el borde: {count}.",
+  ],
+  "plot.steadiness": ["Allan deviation", "Desviación de Allan"],
+  "plot.steadiness-how": [
+    "How far the rate differs from one span to the next, by the span in seconds. It falls while the network" +
+      " is the noise, and stops falling where the crystal itself wanders.",
+    "Cuánto difiere la marcha de un lapso al siguiente, según el lapso en segundos. Baja mientras el ruido es" +
+      " de la red, y deja de bajar donde varía el propio cristal.",
+  ],
+  "plot.not-steady-yet": [
+    "Allan deviation: from about a minute of exchanges on.",
+    "Desviación de Allan: a partir de un minuto de intercambios.",
+  ],
+  "plot.over": ["span", "lapso"],
+  "plot.deviation": ["deviation", "desviación"],
+  "plot.table": ["The {count} exchanges as a table", "Los {count} intercambios en una tabla"],
+  "plot.age": ["age", "edad"],
+  "plot.down-short": ["to the unit", "hacia la unidad"],
+  "plot.up-short": ["from the unit", "desde la unidad"],
 };

@@ -19,7 +19,8 @@ class ModulesTest {
                     "link.test.js",
                     "jobs.test.js",
                     "trace.test.js",
-                    "calibration.test.js");
+                    "calibration.test.js",
+                    "clock.test.js");
 
     @TestFactory
     Stream<DynamicTest> modules() {

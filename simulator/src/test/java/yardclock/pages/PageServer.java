@@ -34,6 +34,7 @@ final class PageServer implements AutoCloseable {
     private final HttpServer server;
     private final ExecutorService threads = Executors.newCachedThreadPool();
     private final Map<String, LiveStream> streams = new ConcurrentHashMap<>();
+    private final Map<String, String> clocks = new ConcurrentHashMap<>();
     private final List<JsonNode> rulings = new CopyOnWriteArrayList<>();
     private final StaticFiles files = new StaticFiles();
     private volatile String answer = "{\"accepted\":true,\"entry\":1}";
@@ -54,6 +55,7 @@ final class PageServer implements AutoCloseable {
         server.createContext("/api/live/", this::live);
         server.createContext("/api/rulings", this::ruling);
         server.createContext("/api/enrol", this::enrol);
+        server.createContext("/api/clock/", this::clock);
         server.createContext(
                 "/api/codes", exchange -> reply(exchange, 200, "{\"code\":\"K7MPQ2XW\"}"));
         server.start();
@@ -119,6 +121,21 @@ final class PageServer implements AutoCloseable {
             exchange.close();
         } else if (!deaf) {
             reply(exchange, status, answer);
+        }
+    }
+
+    /** What the picture of this unit's clock is from now on. */
+    void showClock(String unit, String sheet) {
+        clocks.put(unit, sheet);
+    }
+
+    private void clock(HttpExchange exchange) throws IOException {
+        String unit = exchange.getRequestURI().getPath().substring("/api/clock/".length());
+        String sheet = clocks.get(unit);
+        if (sheet == null) {
+            reply(exchange, 503, "{\"refused\":\"busy\",\"words\":\"-\"}");
+        } else {
+            reply(exchange, 200, sheet);
         }
     }
 

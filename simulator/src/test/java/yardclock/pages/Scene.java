@@ -55,6 +55,12 @@ record Scene(String name, String path, String role, String frame, String press) 
                         "bench-calibrating on running",
                         ""),
                 new Scene(
+                        "bench-clock",
+                        "/bench",
+                        "technician",
+                        "bench on running",
+                        "[data-act=clock-fu-08]"),
+                new Scene(
                         "leaderboard",
                         "/leaderboard",
                         "coordinator",
@@ -81,6 +87,7 @@ record Scene(String name, String path, String role, String frame, String press) 
         if (isLive()) {
             String[] parts = frame.split(" on ", -1);
             server.show(path.substring(1), ScriptedFrames.of(parts[0], parts[1]));
+            server.showClock("fu-08", ScriptedClock.of("fu-08", 300));
         }
     }
 
@@ -89,7 +96,7 @@ record Scene(String name, String path, String role, String frame, String press) 
         page.waitForSelector(isLive() ? "html[data-link=live] main > *" : "form");
         if (!press.isEmpty()) {
             page.click(press, new Page.ClickOptions().setDelay(HOLD_MILLIS));
-            page.waitForSelector(".ask, .menu, .locked");
+            page.waitForSelector(".ask, .menu, .locked, .plot").scrollIntoViewIfNeeded();
         }
     }
 

@@ -94,7 +94,7 @@ final class ClockTracer {
     private List<ClockTrace.Steadiness> steadiness() {
         EvenPhase phase = new EvenPhase();
         for (int i = 0; i < history.size(); i++) {
-            phase.add(history.unitMiddle(i), (down(i) + up(i)) / 2, history.roundTrip(i));
+            phase.add(history.unitMiddle(i), down(i), up(i));
         }
         return phase.steadiness();
     }

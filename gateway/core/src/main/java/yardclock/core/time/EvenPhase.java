@@ -19,21 +19,31 @@ final class EvenPhase {
 
     private final List<Double> seconds = new ArrayList<>();
     private long step = Long.MIN_VALUE;
-    private long leastRoundTrip;
+    private double closestDown;
+    private double closestUp;
 
-    /** Takes the next exchange, in the order of its ticks. */
-    void add(long tick, double offsetMicros, long roundTripMicros) {
+    /**
+     * Takes the next exchange, in the order of its ticks.
+     *
+     * @param down how far above the line its downlink leg lies, microseconds: not far below is good
+     * @param up how far above the line its uplink leg lies
+     */
+    void add(long tick, double down, double up) {
         long at = Math.floorDiv(tick, STEP_MICROS);
         if (at == step) {
-            if (roundTripMicros < leastRoundTrip) {
-                leastRoundTrip = roundTripMicros;
-                seconds.set(seconds.size() - 1, offsetMicros * 1e-6);
-            }
+            closestDown = Math.max(closestDown, down);
+            closestUp = Math.min(closestUp, up);
+            seconds.set(seconds.size() - 1, middleSeconds());
             return;
         }
-        fill(at, offsetMicros * 1e-6);
+        closestDown = down;
+        closestUp = up;
+        fill(at, middleSeconds());
         step = at;
-        leastRoundTrip = roundTripMicros;
+    }
+
+    private double middleSeconds() {
+        return (closestDown + closestUp) / 2 * 1e-6;
     }
 
     private void fill(long at, double value) {
