@@ -39,6 +39,15 @@ final class ClockEstimator {
 
     static final long LIVE_WINDOW_MICROS = 300_000_000;
     static final long FINAL_WINDOW_MICROS = 150_000_000;
+
+    /** The estimate may look further than the limits: a rate that moved bends it only a little. */
+    private static final long FIT_WINDOW_MICROS = 400_000_000;
+
+    /** What 300 s hold when nothing is lost; a window with less reaches further back. */
+    private static final int WINDOW_USUAL = 60;
+
+    private static final long WINDOW_MOST_MICROS = 600_000_000;
+
     private static final int WINDOW_LEAST = 8;
     static final int BAND_LEAST = 4;
     private static final double PPM = 1e-6;
@@ -121,7 +130,7 @@ final class ClockEstimator {
 
     private int liveFrom() {
         long newest = history.unitMiddle(count - 1);
-        return history.firstAtOrAfter(Math.min(tick, newest) - LIVE_WINDOW_MICROS);
+        return reachingBack(Math.min(tick, newest), LIVE_WINDOW_MICROS, count);
     }
 
     private Answer answer(int from, int to) {
@@ -133,10 +142,22 @@ final class ClockEstimator {
         if (band == null) {
             return new Answer(null, true, 0, -RATE_LIMIT_PPM, RATE_LIMIT_PPM, 0);
         }
-        DirectionalFit fit =
-                new DirectionalFit(legs.downAt, legs.downOffset, legs.upAt, legs.upOffset);
+        DirectionalFit fit = new DirectionalFit(reachingFurther(legs));
         fit.run(band.centre(), band.centreRate(), RATE_LIMIT_PPM * PPM);
         return finish(fit.offset(), fit.rate(), band, fit.floorRoundTrip());
+    }
+
+    /** The estimate reaches further back, so as to find enough clean legs. */
+    private Legs reachingFurther(Legs legs) {
+        int reach = reachingBack(history.unitMiddle(legs.to - 1), FIT_WINDOW_MICROS, legs.to);
+        return new Legs(history, Math.min(legs.from, reach), legs.to, tick);
+    }
+
+    /** Where a window begins that ends at a place; after an outage it is longer. */
+    private int reachingBack(long endTick, long windowMicros, int to) {
+        int usual = history.firstAtOrAfter(endTick - windowMicros);
+        int longest = history.firstAtOrAfter(endTick - WINDOW_MOST_MICROS);
+        return Math.max(Math.min(usual, to - WINDOW_USUAL), longest);
     }
 
     /** The legs of a window, or of the exchanges next to the tick; null if too few for a rate. */

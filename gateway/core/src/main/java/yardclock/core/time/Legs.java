@@ -8,12 +8,20 @@ package yardclock.core.time;
 final class Legs {
     private static final double PPM = 1e-6;
 
+    final int from;
+    final int to;
     final double[] downAt;
     final double[] downOffset;
     final double[] upAt;
     final double[] upOffset;
 
+    /**
+     * @param from the first exchange's place in the history
+     * @param to the place after the last one's
+     */
     Legs(ExchangeHistory history, int from, int to, long tick) {
+        this.from = from;
+        this.to = to;
         int n = to - from;
         downAt = new double[n];
         downOffset = new double[n];

@@ -69,6 +69,16 @@ class BadInputTest {
     }
 
     @Test
+    void edges_long_before_the_first_exchange_have_wide_limits_that_hold() {
+        TestLink link = new TestLink(6, steady(-40));
+        assertThat(link.checkAll("none yet", clock, SECOND, 900 * SECOND)).isZero();
+        link.exchange(clock, 900 * SECOND, 902 * SECOND);
+        assertThat(link.checkAll("one", clock, SECOND, 900 * SECOND)).isPositive();
+        link.exchange(clock, 905 * SECOND, 1_200 * SECOND);
+        assertThat(link.checkAll("many", clock, SECOND, 1_200 * SECOND)).isEqualTo(1_713);
+    }
+
+    @Test
     void the_same_answer_come_twice_counts_once() {
         TestLink link = new TestLink(1, steady(10));
         Exchange answer = link.exchangeAt(5 * SECOND);

@@ -111,6 +111,33 @@ class EnvelopeTest {
         }
     }
 
+    /** The short way that every exchange takes, and the long one that an estimate takes. */
+    @Test
+    void a_contradiction_is_one_whether_a_line_is_fitted_or_not() {
+        int contradictions = 0;
+        for (long seed = 0; seed < HISTORIES; seed++) {
+            RandomLife life = new RandomLife(seed);
+            life.exchange(1 + life.random.nextInt(30));
+            long jump = seed % 2 == 0 ? 0 : 12_000;
+            ExchangeHistory history = life.history(e -> e);
+            long tick = life.tick(life.now) + jump;
+            history.add(
+                    new Exchange(
+                            life.now + 5_000_000,
+                            tick + 5_003_000,
+                            tick + 5_003_100,
+                            life.now + 5_006_000));
+            int count = history.size();
+            boolean shortWay =
+                    new ClockEstimator(history, count, tick, Long.MAX_VALUE).isContradictory();
+            boolean longWay =
+                    new ClockEstimator(history, count, tick, Long.MAX_VALUE).live().contradiction();
+            assertThat(shortWay).as("seed %d", seed).isEqualTo(longWay);
+            contradictions += shortWay ? 1 : 0;
+        }
+        assertThat(contradictions).isBetween(HISTORIES / 20, HISTORIES * 19 / 20);
+    }
+
     @Test
     void the_bench_example_of_a_band_with_no_room_is_a_contradiction() {
         ExchangeHistory history = new ExchangeHistory();
@@ -172,7 +199,7 @@ class EnvelopeTest {
                     .stamp();
         }
 
-        private ExchangeHistory history(UnaryOperator<Exchange> change) {
+        ExchangeHistory history(UnaryOperator<Exchange> change) {
             ExchangeHistory history = new ExchangeHistory();
             exchanges.forEach(e -> history.add(change.apply(e)));
             return history;
