@@ -15,6 +15,9 @@ const SENTENCES = {
     "Su reloj nunca se comparó; sus flancos solo se anotan.",
   "The start signal was not answered. Look at the horn, or start by word and tap.":
     "La señal de salida no tuvo respuesta. Revise la bocina, o dé la salida de viva voz y toque.",
+  ["Its clock jumped without a restart. Marks beside the jump cover both sides of it." +
+    " If it happens again, change the unit."]:
+    "Su reloj saltó sin reinicio. Las marcas junto al salto cubren ambos lados. Si se repite, cambie la unidad.",
   "The disk is full: nothing new is kept until there is room on it.":
     "El disco está lleno: no se guarda nada nuevo hasta que haya sitio.",
   "Restarted after a stop. The coordinator resumes releases.":

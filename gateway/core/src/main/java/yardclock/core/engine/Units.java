@@ -47,14 +47,14 @@ final class Units {
     private final Deque<TimedEdge> newest = new ArrayDeque<>();
     private final TimeLines lines;
     private final CourseRun course;
-    private final BoundWatch boundWatch;
+    private final ClockWatch clockWatch;
     private final Calibrations calibrations;
 
     Units(Map<String, Unit> units, TimeLines lines, CourseRun course) {
         this.lines = lines;
         this.units = units;
         this.course = course;
-        this.boundWatch = new BoundWatch(course.plan().timing().boundLimitMicros());
+        this.clockWatch = new ClockWatch(course.plan().timing().boundLimitMicros());
         this.calibrations = new Calibrations(units, course);
     }
 
@@ -257,7 +257,7 @@ final class Units {
         for (Attempt settled : course.settle(answer.unit(), out)) {
             warnOfOtherDecision(settled, out);
         }
-        boundWatch.look(unit, nowMicros, course.speed(), out);
+        clockWatch.look(unit, nowMicros, course.speed(), out);
     }
 
     /** A ruling keeps what was seen; when the final stamps decide otherwise a person must know. */
@@ -318,7 +318,7 @@ final class Units {
                 tellStatus(unit, FactKind.UNIT_SILENT, out);
             }
             if (nowMicros >= unit.boundAlarm().nextLookMicros()) {
-                boundWatch.look(unit, nowMicros, course.speed(), out);
+                clockWatch.look(unit, nowMicros, course.speed(), out);
             }
         }
     }

@@ -20,6 +20,9 @@ public final class BoundAlarm {
     private boolean raised;
     private long nextLookMicros = Long.MAX_VALUE;
 
+    /** Exchanges in quick succession when a unit comes. */
+    private static final int BURST = 4;
+
     /** What a look found. */
     public enum Change {
         NONE,
@@ -33,6 +36,10 @@ public final class BoundAlarm {
             nextLookMicros = Long.MAX_VALUE;
             return Change.NONE;
         }
+        if (!raised && isSettling(clock, speed)) {
+            nextLookMicros = nowMicros + LOOK_AGAIN_REAL_MICROS * speed;
+            return Change.NONE;
+        }
         long width = clock.boundWidthMicros();
         boolean was = raised;
         raised = width > (was ? limitMicros * CLEARED_BELOW_PERCENT / 100 : limitMicros);
@@ -44,6 +51,12 @@ public final class BoundAlarm {
                                         LOOK_AGAIN_REAL_MICROS * speed,
                                         clock.soonestGrowthMicros(limitMicros - width));
         return was == raised ? Change.NONE : raised ? Change.RAISED : Change.CLEARED;
+    }
+
+    /** A unit just compared for the first time: the rest of its burst is under way. */
+    private static boolean isSettling(ClockStatus clock, int speed) {
+        return clock.exchanges() < BURST
+                && clock.lastExchangeAgeMicros() < LOOK_AGAIN_REAL_MICROS * speed;
     }
 
     /** The clock begins anew, and with it the alarm. */

@@ -31,6 +31,7 @@ public final class Unit {
     private final AnswerLedger answers = new AnswerLedger();
     private final UnitStatus status = new UnitStatus();
     private final BoundAlarm boundAlarm = new BoundAlarm();
+    private final JumpAlarm jumpAlarm = new JumpAlarm();
     private final UnitClocks clocks = new UnitClocks();
     private final StampOrder order = new StampOrder();
     private final List<Waiting> waiting = new ArrayList<>();
@@ -69,6 +70,10 @@ public final class Unit {
 
     public BoundAlarm boundAlarm() {
         return boundAlarm;
+    }
+
+    public JumpAlarm jumpAlarm() {
+        return jumpAlarm;
     }
 
     public UnitClock clock(String boot) {
@@ -250,6 +255,8 @@ public final class Unit {
                 + answers
                 + " "
                 + boundAlarm
+                + " "
+                + jumpAlarm
                 + " "
                 + corrections;
     }

@@ -140,6 +140,18 @@ class ClockTroubleTest {
         assertThat(troubles()).containsExactly(ClockTrouble.JUMPED);
         assertThat(unit().clock().faults()).isEqualTo(1);
         assertThat(unit().clock().lastFaultMicros()).isGreaterThan(150 * SECOND);
+        assertThat(alarms()).singleElement().asString().contains("jumped without a restart");
+    }
+
+    @Test
+    void a_counter_that_jumps_all_the_time_does_not_fill_the_bench_with_alarms() {
+        compared(10);
+        for (int i = 0; i < 60; i++) {
+            yard.unit("u2").stepsBy(i % 2 == 0 ? 500_000 : 300_000);
+            answers(1);
+        }
+        assertThat(unit().clock().faults()).isGreaterThan(30);
+        assertThat(alarms()).hasSizeBetween(5, 7);
     }
 
     @Test
@@ -195,6 +207,38 @@ class ClockTroubleTest {
         assertThat(yard.journal().subList(before, yard.journal().size()))
                 .extracting(entry -> entry.input().kind())
                 .doesNotContain(InputKind.DEADLINE);
+    }
+
+    @Test
+    void a_unit_left_alone_for_hours_costs_few_deadlines() {
+        compared(30);
+        int before = yard.journal().size();
+        yard.after(4 * 3_600);
+        assertThat(yard.journal().subList(before, yard.journal().size()))
+                .hasSizeLessThan(20)
+                .extracting(entry -> entry.input().kind())
+                .containsOnly(InputKind.DEADLINE);
+        assertThat(alarms()).hasSize(1);
+    }
+
+    @Test
+    void the_first_answer_of_a_burst_raises_no_alarm_that_the_next_would_clear() {
+        yard.at(10).health("u2");
+        yard.take(answer(40_000, 40_000));
+        for (int i = 0; i < 4; i++) {
+            yard.after(0.1).take(answer(4_000, 4_000));
+        }
+        yard.after(3);
+        assertThat(alarms()).isEmpty();
+    }
+
+    @Test
+    void a_wide_first_answer_that_stays_alone_is_told_after_two_seconds() {
+        yard.at(10).health("u2");
+        yard.take(answer(40_000, 40_000));
+        assertThat(alarms()).isEmpty();
+        yard.after(2.1);
+        assertThat(alarms()).hasSize(1);
     }
 
     /** Compared every five seconds from the start, with a sign of life before each. */

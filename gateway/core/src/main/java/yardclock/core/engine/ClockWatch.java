@@ -10,11 +10,21 @@ import yardclock.core.time.GatewayTime;
 
 import java.util.Locale;
 
-/** Tells once when a unit's clock is known less well than the plan allows, and once when it is. */
-record BoundWatch(long limitMicros) {
+/**
+ * Tells once when a unit's clock is known less well than the plan allows, once when it is known
+ * well again, and when its counter jumped.
+ */
+record ClockWatch(long limitMicros) {
     void look(Unit unit, long nowMicros, int speed, Gathering out) {
         ClockStatus clock = unit.clockStatus(unit.status().boot(), new GatewayTime(nowMicros));
         BoundAlarm.Change change = unit.boundAlarm().look(clock, limitMicros, nowMicros, speed);
+        if (unit.jumpAlarm().isToTell(clock.faults())) {
+            tell(
+                    unit,
+                    "Its clock jumped without a restart. Marks beside the jump cover both sides of"
+                            + " it. If it happens again, change the unit.",
+                    out);
+        }
         String width = millis(clock.boundWidthMicros());
         switch (change) {
             case RAISED ->
