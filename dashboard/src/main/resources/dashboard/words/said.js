@@ -18,6 +18,8 @@ const SENTENCES = {
   ["Its clock jumped without a restart. Marks beside the jump cover both sides of it." +
     " If it happens again, change the unit."]:
     "Su reloj saltó sin reinicio. Las marcas junto al salto cubren ambos lados. Si se repite, cambie la unidad.",
+  "The gateway's clock was interrupted during this run.":
+    "El reloj de la central se interrumpió durante este recorrido.",
   "The disk is full: nothing new is kept until there is room on it.":
     "El disco está lleno: no se guarda nada nuevo hasta que haya sitio.",
   "Restarted after a stop. The coordinator resumes releases.":
@@ -25,6 +27,24 @@ const SENTENCES = {
 };
 
 const PATTERNS = [
+  [
+    /^The restart is bridged by field units that ran on: .*$/,
+    "Las unidades de campo que siguieron contando salvan el reinicio: los tiempos que lo cruzan se conocen" +
+      " de nuevo, con un intervalo más ancho.",
+  ],
+  [
+    /^Field units contradict each other about how long the gateway was away: .*$/,
+    "Las unidades de campo se contradicen sobre cuánto faltó la central: no se da ningún tiempo que cruce el" +
+      " reinicio. Use tiempos a mano y revise sus relojes.",
+  ],
+  [
+    /^The wall clock was set back by (\d+ m?s)\. No measured time changes\.$/,
+    "El reloj de pared se atrasó $1. Ningún tiempo medido cambia.",
+  ],
+  [
+    /^The wall clock was set forward by (\d+ m?s)\. No measured time changes\.$/,
+    "El reloj de pared se adelantó $1. Ningún tiempo medido cambia.",
+  ],
   [
     /^Its clock is known to (\S+) ms only, the plan allows (\S+) ms\. .*$/,
     "Su reloj se conoce solo con $1 ms; el plan permite $2 ms. Acerque la unidad al punto de acceso, o" +
@@ -72,9 +92,9 @@ for (const [english, spanish] of Object.entries(ENDED)) {
   ]);
 }
 
-/** The sentence in Spanish, or null. A place before it, as in "fu-08: …", is kept. */
+/** The sentence in Spanish, or null. Whom and where it is about, as in "fu-08: …" or "17 drag: …", is kept. */
 export function inSpanish(sentence) {
-  const [, place = "", words] = /^([a-z][a-z0-9-]*: )?(.*)$/s.exec(sentence);
+  const [, place = "", words] = /^((?:\d+ ?)?(?:[a-z][a-z0-9-]*)?: )?(.*)$/s.exec(sentence);
   if (Object.hasOwn(SENTENCES, words)) return place + SENTENCES[words];
   const found = PATTERNS.find(([pattern]) => pattern.test(words));
   return found ? place + words.replace(...found) : null;

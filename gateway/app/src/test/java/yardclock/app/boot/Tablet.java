@@ -10,6 +10,7 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.util.UUID;
 import java.util.stream.Stream;
 
 /** A tablet by hand: plain HTTP, one token. */
@@ -17,6 +18,7 @@ final class Tablet {
     private final HttpClient client = HttpClient.newHttpClient();
     private final String base;
     private String token = "";
+    private String device = "";
 
     Tablet(int port) {
         base = "http://127.0.0.1:" + port;
@@ -45,7 +47,34 @@ final class Tablet {
             throw new IllegalStateException("not enrolled: " + answer.body());
         }
         token = Json.mapper().readTree(answer.body()).path("token").asText();
+        device = Json.mapper().readTree(answer.body()).path("device").asText();
         return token;
+    }
+
+    String device() {
+        return device;
+    }
+
+    String token() {
+        return token;
+    }
+
+    /** A ruling that must be accepted; fields as name and value by turns. */
+    void rule(String act, Object... fields) throws Exception {
+        var body = Json.mapper().createObjectNode();
+        body.put("key", UUID.randomUUID().toString()).put("deviceMicros", 0).put("basis", -1);
+        var json = body.putObject("act").put("act", act);
+        for (int i = 0; i < fields.length; i += 2) {
+            json.set((String) fields[i], Json.mapper().valueToTree(fields[i + 1]));
+        }
+        HttpResponse<String> answer =
+                send(
+                        HttpRequest.newBuilder(URI.create(base + "/api/rulings"))
+                                .header("Content-Type", "application/json")
+                                .POST(HttpRequest.BodyPublishers.ofString(body.toString())));
+        if (answer.statusCode() != 200) {
+            throw new IllegalStateException(act + " was refused: " + answer.body());
+        }
     }
 
     HttpResponse<String> get(String path) throws Exception {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 
 import org.eclipse.paho.client.mqttv3.MqttClient;
 import org.eclipse.paho.client.mqttv3.MqttConnectOptions;
+import org.eclipse.paho.client.mqttv3.MqttMessage;
 import org.eclipse.paho.client.mqttv3.persist.MemoryPersistence;
 
 import yardclock.app.json.Json;
@@ -55,6 +56,69 @@ final class UnitByHand implements AutoCloseable {
                     .put("tick", 1_000_000 + seq * 50_000);
         }
         say("edges", edges.toString());
+    }
+
+    /** Answers every question for the time from now on. */
+    void answerQuestions() throws Exception {
+        client.subscribe(
+                "yc/1/" + unit + "/ask", 0, (topic, message) -> answer(message.getPayload()));
+    }
+
+    private void answer(byte[] ask) throws Exception {
+        long received = tick();
+        var answer =
+                Json.mapper()
+                        .createObjectNode()
+                        .put("v", 1)
+                        .put("id", Json.mapper().readTree(ask).path("id").asText())
+                        .put("boot", BOOT)
+                        .put("received", received)
+                        .put("sent", tick());
+        MqttMessage message = new MqttMessage(answer.toString().getBytes(StandardCharsets.UTF_8));
+        message.setQos(0);
+        client.getTopic("yc/1/" + unit + "/answer").publish(message);
+    }
+
+    /** The unit's own counter, which runs on whatever becomes of the gateway. */
+    static long tick() {
+        return System.nanoTime() / 1_000;
+    }
+
+    /** A sign of life, after which the gateway asks for the time. */
+    void health(long nextSeq) throws Exception {
+        var health =
+                Json.mapper()
+                        .createObjectNode()
+                        .put("v", 1)
+                        .put("boot", BOOT)
+                        .put("tick", tick())
+                        .put("nextSeq", nextSeq)
+                        .put("batteryMillivolts", 3_900)
+                        .put("rssiDbm", -60)
+                        .put("bufferFill", 0)
+                        .put("lowestFreeMemory", 90_000)
+                        .put("firmware", "by hand")
+                        .put("contract", 1);
+        var states = health.putArray("sensorStates");
+        for (int sensor = 1; sensor <= 8; sensor++) {
+            states.add(0);
+        }
+        say("health", health.toString());
+    }
+
+    /** A sensor changes now. */
+    void edgeNow(long seq, int sensor, int state) throws Exception {
+        say(
+                "edges",
+                Json.mapper()
+                        .createObjectNode()
+                        .put("v", 1)
+                        .put("boot", BOOT)
+                        .put("seq", seq)
+                        .put("sensor", sensor)
+                        .put("state", state)
+                        .put("tick", tick())
+                        .toString());
     }
 
     /** Sends any text at all. */
