@@ -79,7 +79,7 @@ function underWay(page, { sitting, needed, revision }, mine) {
     <h3>${say("calibration.under-way", { reference, other })}</h3>
     <p class="large" role="status">${say("calibration.count", { kept, needed })}</p>
     <p>${say("calibration.how", { count: needed })}</p>
-    ${sitting.pairs.length === 0 ? html`<p>${say("calibration.none-yet")}</p>` : found(sitting)}
+    ${sitting.pairs.length === 0 ? html`<p>${say("calibration.none-yet")}</p>` : figures(sitting)}
     <p>${objection === ""
       ? html`<span aria-hidden="true">✓ </span>${say("calibration.may-accept")}`
       : html`<span aria-hidden="true">! </span>${objectionWords(objection, changedUnit)}`}</p>
@@ -90,6 +90,7 @@ function underWay(page, { sitting, needed, revision }, mine) {
       })}
       ${page.button("give-up-calibration", say("calibration.give-up"), () => giveUp(page))}
     </div>` : nothing}
+    ${sitting.pairs.length === 0 ? nothing : differences(sitting)}
   </div>`;
 }
 
@@ -98,15 +99,17 @@ function objectionWords(objection, unit) {
   return changed ? say(`objection.${objection}`, { unit }) : code("objection", objection);
 }
 
-function found(sitting) {
-  const { reference, other, pairs } = sitting;
+function figures(sitting) {
   const ms = (value) => say("calibration.ms", { value });
   return html`<dl class="figures">
-      ${figure("median", ms(signedMilliseconds(sitting.medianMicros)))}
-      ${figure("spread", ms(atMostMilliseconds(sitting.spreadMicros)))}
-      ${figure("uncertainty", ms(atMostMilliseconds(sitting.uncertaintyMicros)))}
-    </dl>
-    <h4 id="differences">${say("calibration.differences", { reference, other })}</h4>
+    ${figure("median", ms(signedMilliseconds(sitting.medianMicros)))}
+    ${figure("spread", ms(atMostMilliseconds(sitting.spreadMicros)))}
+    ${figure("uncertainty", ms(atMostMilliseconds(sitting.uncertaintyMicros)))}
+  </dl>`;
+}
+
+function differences({ reference, other, pairs }) {
+  return html`<h4 id="differences">${say("calibration.differences", { reference, other })}</h4>
     <ol class="differences" aria-labelledby="differences">${pairs.map(difference)}</ol>`;
 }
 

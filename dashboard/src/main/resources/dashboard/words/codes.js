@@ -141,6 +141,10 @@ export const codes = {
     "The differences scatter too much. Trip both at the very same moment.",
     "Las diferencias varían demasiado. Accione ambos en el mismo instante.",
   ],
+  "refusal.still-unsettled": [
+    "The clocks' estimates have not settled. Wait some minutes, or trip on.",
+    "Las estimaciones aún no se asientan. Espere unos minutos o siga accionando.",
+  ],
   "refusal.limits-exclude": [
     "The guaranteed limits do not allow this. Choose the better known unit first.",
     "Los límites garantizados no lo permiten. Elija primero la unidad mejor conocida.",

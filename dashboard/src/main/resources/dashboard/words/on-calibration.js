@@ -64,6 +64,10 @@ export const onCalibration = {
     "The trips scatter too much: were both sensors tripped at the very same moment?",
     "Varían demasiado: ¿se accionaron ambos en el mismo instante?",
   ],
+  "objection.unsettled": [
+    "The clocks' estimates have not settled. Wait some minutes, or trip on.",
+    "Las estimaciones aún no se asientan. Espere unos minutos o siga accionando.",
+  ],
   "objection.contradicted": [
     "The guaranteed limits do not allow this correction. Give up, and choose the better " +
       "known unit as the reference.",

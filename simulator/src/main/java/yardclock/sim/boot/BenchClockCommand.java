@@ -7,6 +7,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 import yardclock.app.recorded.RecordingFiles.UnreadableException;
+import yardclock.sim.clockbench.CalibrationTable;
 import yardclock.sim.clockbench.ClockTable;
 import yardclock.sim.clockbench.CostFigures;
 import yardclock.sim.clockbench.Crystals;
@@ -28,8 +29,9 @@ import java.util.concurrent.Callable;
         name = "clock",
         description = {
             "How wrong splits between two units are, by the gateway's clock rules and by plainer"
-                    + " methods, on recorded and on freshly simulated hours; how soon a counter"
-                    + " that jumped is found out; and what an exchange costs."
+                    + " methods, on recorded and on freshly simulated hours; what calibrating the"
+                    + " units does to it; how soon a counter that jumped is found out; and what an"
+                    + " exchange costs."
         },
         mixinStandardHelpOptions = true)
 final class BenchClockCommand implements Callable<Integer> {
@@ -79,6 +81,9 @@ final class BenchClockCommand implements Callable<Integer> {
         simulatedSplits(out, Crystals.USUAL, "");
         simulatedSplits(out, Crystals.POOR, ", crystals 70–80 ppm");
         out.println();
+        CalibrationTable.printHead(out);
+        calibrated(out);
+        out.println();
         JumpFigures.printHead(out);
         JUMPS_SECONDS.forEach(jump -> jumps(out, jump));
         out.println();
@@ -111,6 +116,16 @@ final class BenchClockCommand implements Callable<Integer> {
             ClockTable table = new ClockTable(weather.name() + which + ", " + runs + " h");
             for (long run = seed; run < seed + runs; run++) {
                 table.take(hour(weather, run, crystals), run);
+            }
+            table.print(out);
+        }
+    }
+
+    private void calibrated(PrintWriter out) {
+        for (Weather weather : WEATHERS) {
+            CalibrationTable table = new CalibrationTable(weather.name() + ", " + runs + " h");
+            for (long run = seed; run < seed + runs; run++) {
+                table.take(weather, run, Crystals.USUAL);
             }
             table.print(out);
         }

@@ -38,7 +38,7 @@ final class CalibrationProjection {
                 says.medianMicros(),
                 says.spreadMicros(),
                 says.uncertaintyMicros(),
-                changed.or(() -> says.objection().map(CalibrationProjection::word)).orElse(""),
+                changed.or(() -> sitting.objection().map(CalibrationProjection::word)).orElse(""),
                 sitting.changedUnit());
     }
 

@@ -20,8 +20,8 @@ public record CalibrationView(
     /**
      * @param pairs the trips seen by both, oldest first
      * @param uncertaintyMicros the standard error of the median
-     * @param objection too-few, too-scattered, contradicted or, for a unit that changed, boot,
-     *     access-point or contract; empty when it could be accepted
+     * @param objection too-few, too-scattered, unsettled, contradicted or, for a unit that changed,
+     *     boot, access-point or contract; empty when it could be accepted
      * @param changedUnit the unit that changed, else empty
      */
     public record SittingView(

@@ -19,6 +19,7 @@ public final class Sitting {
     private final Side other;
     private final long beganMicros;
     private Agreement agreement = Agreement.of(List.of(), 0);
+    private Agreement stamped = Agreement.of(List.of(), 0);
     private String changedUnit = "";
     private Circumstances.Change change;
 
@@ -42,6 +43,11 @@ public final class Sitting {
 
     public Agreement agreement() {
         return agreement;
+    }
+
+    /** What the trips speak against accepting; empty when nothing. */
+    public Optional<Agreement.Objection> objection() {
+        return agreement.objection(stamped);
     }
 
     /** What changed at one of the units since it began; nothing can be accepted then. */
@@ -79,7 +85,9 @@ public final class Sitting {
     }
 
     private void judge() {
-        agreement = Agreement.of(Trips.pairs(reference.best(), other.best()), lateMicros());
+        long late = lateMicros();
+        agreement = Agreement.of(Trips.pairs(reference.best(), other.best()), late);
+        stamped = Agreement.of(Trips.pairs(reference.stamped(), other.stamped()), late);
     }
 
     private long lateMicros() {
@@ -102,8 +110,6 @@ public final class Sitting {
     }
 
     Calibration accepted(long nowMicros) {
-        Agreement stamped =
-                Agreement.of(Trips.pairs(reference.stamped(), other.stamped()), lateMicros());
         return new Calibration(
                 reference.sensor,
                 reference.then,

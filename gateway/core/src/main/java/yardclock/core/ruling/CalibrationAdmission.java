@@ -79,13 +79,14 @@ final class CalibrationAdmission {
         }
         refuseIf(basis >= 0 && basis != calibrations.revision(), Refusal.OUT_OF_DATE);
         refuseIf(sitting.change().isPresent(), Refusal.UNIT_CHANGED);
-        sitting.agreement().objection().map(CalibrationAdmission::refusal).ifPresent(against::add);
+        sitting.objection().map(CalibrationAdmission::refusal).ifPresent(against::add);
     }
 
     private static Refusal refusal(Agreement.Objection objection) {
         return switch (objection) {
             case TOO_FEW -> Refusal.TOO_FEW_TRIPS;
             case TOO_SCATTERED -> Refusal.TOO_SCATTERED;
+            case UNSETTLED -> Refusal.STILL_UNSETTLED;
             case CONTRADICTED -> Refusal.LIMITS_EXCLUDE;
         };
     }

@@ -51,6 +51,7 @@ public enum Refusal {
     UNIT_CHANGED("One of the units is not as it was when this calibration began. Begin again."),
     TOO_FEW_TRIPS("Too few trips count so far: at least 20 are needed."),
     TOO_SCATTERED("The differences scatter too much. Trip both at the very same moment."),
+    STILL_UNSETTLED("The clocks' estimates have not settled. Wait some minutes, or trip on."),
     LIMITS_EXCLUDE("The guaranteed limits do not allow this. Choose the better known unit first."),
     ALREADY_ENROLLED("This code was used already. Ask the coordinator for another."),
     UNKNOWN_CODE("This code is not known. Ask the coordinator for another.");

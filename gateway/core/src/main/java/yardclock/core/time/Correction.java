@@ -14,7 +14,7 @@ package yardclock.core.time;
  */
 public record Correction(long micros, long declaredMicros, long usualWidthMicros) {
     /** What the paths and the crystal may do between two trips and a stamp hours later. */
-    public static final long ALLOWANCE_MICROS = 600;
+    public static final long ALLOWANCE_MICROS = 500;
 
     /** Of the scatter of single trips as they were stamped, so much either way. */
     static final long SPREADS = 3;

@@ -168,6 +168,15 @@ class CalibrationTest {
     }
 
     @Test
+    void against_a_pin_of_the_gateway_the_whole_error_of_the_path_goes() {
+        assertThat(bench.withPin(true).end(true).isAccepted()).isTrue();
+        yard.after(3);
+        long truth = Math.round(yard.now() * 1e6);
+        yard.edge("u7/1", 1);
+        assertThat(newest("u7", 1).micros() - truth).isBetween(-400L, 400L);
+    }
+
+    @Test
     void an_access_point_that_is_not_said_ends_nothing() {
         yard.unit("u7").roamsTo("02:00:00:00:00:01");
         bench.health("u7").calibrated();

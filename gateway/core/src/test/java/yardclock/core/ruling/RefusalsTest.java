@@ -44,7 +44,7 @@ class RefusalsTest {
             case UNKNOWN_SENSOR, SAME_UNIT, UNIT_NOT_READY, STATION_AWAITS -> beginning(refusal);
             case CALIBRATED_IN_A_RING, ALREADY_CALIBRATING -> beginning(refusal);
             case NOT_CALIBRATING, UNIT_CHANGED, TOO_FEW_TRIPS -> accepting(refusal);
-            case TOO_SCATTERED, LIMITS_EXCLUDE -> accepting(refusal);
+            case TOO_SCATTERED, STILL_UNSETTLED, LIMITS_EXCLUDE -> accepting(refusal);
             case ALREADY_ENROLLED, UNKNOWN_CODE -> enrol(refusal);
         };
     }
@@ -194,7 +194,8 @@ class RefusalsTest {
             case UNIT_CHANGED -> bench.begin().spoilt();
             case TOO_FEW_TRIPS -> bench.begin().trips(2);
             case TOO_SCATTERED -> bench.begin().scattered();
-            case LIMITS_EXCLUDE -> bench.lopsidedReference();
+            case STILL_UNSETTLED -> bench.begin().trips(22).pathMends();
+            case LIMITS_EXCLUDE -> bench.withPin(false);
             default -> {}
         }
         return bench.end(true);
