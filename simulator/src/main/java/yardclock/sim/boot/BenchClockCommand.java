@@ -80,6 +80,7 @@ final class BenchClockCommand implements Callable<Integer> {
         recordedSplits(out);
         simulatedSplits(out, Crystals.USUAL, "");
         simulatedSplits(out, Crystals.POOR, ", crystals 70–80 ppm");
+        simulatedSplits(out, Crystals.BROKEN, ", crystals 195–205 ppm");
         out.println();
         CalibrationTable.printHead(out);
         calibrated(out);

@@ -18,8 +18,9 @@ class ClockTableTest {
         "power save,5,40,1800",
         "hostile,5,40,1900",
         "bursty,70,80,1800",
-        "power save,70,80,1900",
-        "hostile,70,80,1900"
+        "power save,70,80,1800",
+        "hostile,70,80,1900",
+        "bursty,195,205,1800"
     })
     void splits_keep_the_targets(String weather, double slowest, double fastest, long p99Max) {
         ClockTable table = new ClockTable(weather);

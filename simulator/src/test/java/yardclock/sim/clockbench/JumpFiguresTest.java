@@ -17,6 +17,16 @@ class JumpFiguresTest {
         assertThat(figures.finalUncovered()).isZero();
     }
 
+    /**
+     * Where the link is worse it may take longer; a stamp that is final must be true all the same.
+     */
+    @Test
+    void no_final_stamp_of_a_hostile_hour_is_false_for_the_jump_in_it() {
+        JumpFigures figures = after(Weather.HOSTILE, SEEDS / 2);
+        assertThat(figures.unseen()).isZero();
+        assertThat(figures.finalUncovered()).isZero();
+    }
+
     private static JumpFigures after(Weather weather, int hours) {
         JumpFigures figures = new JumpFigures(weather, 0.02);
         for (long seed = 1; seed <= hours; seed++) {

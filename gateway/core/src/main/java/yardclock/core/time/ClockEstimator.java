@@ -9,7 +9,8 @@ package yardclock.core.time;
  * contradicts ({@link RateBand}), with {@link #WANDER_PPM} of slack for a rate that moves. Both are
  * widened by {@link #READING_MICROS}. The edge's own arrival is an upper limit too.
  *
- * <p><b>Estimate.</b> The {@link DirectionalFit} of the window, clamped into the interval.
+ * <p><b>Estimate.</b> The {@link DirectionalFit} of a window that reaches a little further back,
+ * clamped into the interval.
  *
  * <p>Pure; safe from any thread as long as the history does not change meanwhile.
  */

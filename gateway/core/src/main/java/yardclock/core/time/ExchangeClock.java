@@ -128,8 +128,8 @@ public final class ExchangeClock implements UnitClock {
         if (segments.isEmpty()) {
             return false;
         }
-        long known = current().lastMiddle() - ClockEstimator.FINAL_WINDOW_MICROS;
-        return tick.micros() <= known || !holders(tick.micros()).contains(current());
+        return current().isConfirmed(tick.micros() + ClockEstimator.FINAL_WINDOW_MICROS)
+                || !holders(tick.micros()).contains(current());
     }
 
     /** Where each segment that may hold the tick puts it, taken together. */

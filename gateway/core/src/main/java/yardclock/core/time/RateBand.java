@@ -34,12 +34,15 @@ record RateBand(
     static RateBand solve(LineEnvelope lower, LineEnvelope upperNegated, double rateLimit) {
         double[] corners = corners(lower, upperNegated, rateLimit);
         int best = 0;
+        double most = room(lower, upperNegated, corners[0]);
         for (int i = 1; i < corners.length; i++) {
-            if (room(lower, upperNegated, corners[i]) > room(lower, upperNegated, corners[best])) {
+            double here = room(lower, upperNegated, corners[i]);
+            if (here > most) {
                 best = i;
+                most = here;
             }
         }
-        if (room(lower, upperNegated, corners[best]) < 0) {
+        if (most < 0) {
             return null;
         }
         double from = edge(lower, upperNegated, corners, best, -1);

@@ -127,7 +127,7 @@ class BadInputTest {
     }
 
     @Test
-    void another_boots_answers_are_another_clocks() {
+    void a_jump_with_a_new_boot_id_loses_nothing() {
         ExchangeClock before = new ExchangeClock();
         ExchangeClock after = new ExchangeClock();
         TestLink first = new TestLink(4, steady(30));
