@@ -79,6 +79,9 @@ function underWay(page, { sitting, needed, revision }, mine) {
     <h3>${say("calibration.under-way", { reference, other })}</h3>
     <p class="large" role="status">${say("calibration.count", { kept, needed })}</p>
     <p>${say("calibration.how", { count: needed })}</p>
+    <p>${say("calibration.seen", {
+      reference, other, first: sitting.referenceTrips, second: sitting.otherTrips,
+    })}</p>
     ${sitting.pairs.length === 0 ? html`<p>${say("calibration.none-yet")}</p>` : figures(sitting)}
     <p>${objection === ""
       ? html`<span aria-hidden="true">✓ </span>${say("calibration.may-accept")}`

@@ -28,6 +28,10 @@ export const onCalibration = {
     "En curso: {other} frente a {reference}",
   ],
   "calibration.count": ["{kept} of {needed} trips count", "cuentan {kept} de {needed}"],
+  "calibration.seen": [
+    "{reference} was tripped {first} times, {other} {second} times.",
+    "{reference} se accionó {first} veces; {other}, {second} veces.",
+  ],
   "calibration.none-yet": [
     "No trip was seen by both yet. Trip them now.",
     "Aún ninguno visto por ambos. Acciónelos ahora.",

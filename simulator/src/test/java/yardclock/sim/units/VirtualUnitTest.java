@@ -165,6 +165,16 @@ class VirtualUnitTest {
     }
 
     @Test
+    void it_says_which_access_point_it_is_at_and_says_so_at_once_when_that_changes() {
+        link.comeUp();
+        stage.settle();
+        unit.roamTo("02:00:00:00:00:02");
+        assertThat(link.messages("health"))
+                .extracting(h -> h.path("accessPoint").asText())
+                .containsSubsequence("02:00:00:00:00:01", "02:00:00:00:00:02");
+    }
+
+    @Test
     void health_comes_every_two_seconds_and_names_the_next_sequence_number() {
         link.comeUp();
         senseOften(3);

@@ -33,6 +33,8 @@ final class CalibrationProjection {
                 sitting.reference().toString(),
                 sitting.other().toString(),
                 sitting.beganMicros(),
+                sitting.referenceTrips(),
+                sitting.otherTrips(),
                 says.kept(),
                 says.pairs().stream().map(CalibrationProjection::pair).toList(),
                 says.medianMicros(),

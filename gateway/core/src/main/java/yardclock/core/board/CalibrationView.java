@@ -18,6 +18,7 @@ public record CalibrationView(
         List<Ended> ended) {
 
     /**
+     * @param referenceTrips how often the reference was tripped, with or without a partner
      * @param pairs the trips seen by both, oldest first
      * @param uncertaintyMicros the standard error of the median
      * @param objection too-few, too-scattered, unsettled, contradicted or, for a unit that changed,
@@ -28,6 +29,8 @@ public record CalibrationView(
             String reference,
             String other,
             long beganMicros,
+            int referenceTrips,
+            int otherTrips,
             int kept,
             List<Pair> pairs,
             long medianMicros,

@@ -61,6 +61,10 @@ final class Side {
         return new Trip(trip.edge(), trip.stamped(), best, unit.isFinal(trip.edge()));
     }
 
+    int trips() {
+        return trips.size();
+    }
+
     /** How late this sensor may answer. */
     long lateMicros() {
         return unit.responseMicros(sensor.sensor());

@@ -37,6 +37,15 @@ public final class Sitting {
         return other.sensor;
     }
 
+    /** How often the reference's sensor was tripped so far, with or without a partner. */
+    public int referenceTrips() {
+        return reference.trips();
+    }
+
+    public int otherTrips() {
+        return other.trips();
+    }
+
     public long beganMicros() {
         return beganMicros;
     }

@@ -47,6 +47,8 @@ class CalibrationTest {
         assertThat(sitting.reference()).isEqualTo("u3/1");
         assertThat(sitting.other()).isEqualTo("u7/1");
         assertThat(sitting.pairs()).hasSize(24);
+        assertThat(sitting.referenceTrips()).isEqualTo(24);
+        assertThat(sitting.otherTrips()).isEqualTo(24);
         assertThat(sitting.pairs().get(7).standing()).isEqualTo("impossible");
         assertThat(sitting.pairs().get(17).standing()).isIn("impossible", "outlier");
         assertThat(sitting.kept()).isBetween(20, 22);
