@@ -6,6 +6,7 @@ import { patch } from "../parts/stations.js";
 import { sheet } from "../parts/sheet.js";
 import { say, text, code } from "../lib/say.js";
 import { acts } from "../lib/acts.js";
+import { ownClock } from "../lib/own-clock.js";
 import { callZone, markAndFinish, resumeZone, startZone } from "./post-zones.js";
 import { missing } from "./post-state.js";
 import { splits } from "./post-splits.js";
@@ -42,6 +43,8 @@ class Post extends Page {
       <h2 class="who-number"><span class="quiet">${say("post.number")}</span>
         ${patch(candidate.number, under ? "giant" : "huge")}</h2>
       ${under ? this.lock.view() : nothing}
+      ${under && ownClock.isTimeless() ? html`<p class="put-right" role="status" data-clock="none"><span
+        aria-hidden="true">! </span>${say("post.clock-not-compared")}</p>` : nothing}
       ${at ? this.#station(candidate, at) : nothing}
     </section>`;
   }

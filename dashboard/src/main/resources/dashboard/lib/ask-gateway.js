@@ -1,6 +1,7 @@
 // What a page says to the gateway. Every answer is a value: accepted, refused with a code, or
 // unsent. Nothing is thrown, so a page can't forget to show it.
 import { newKey } from "./key.js";
+import { ownClock } from "./own-clock.js";
 
 const PATIENCE_MS = 4000;
 const AGAIN_MS = 400;
@@ -10,7 +11,7 @@ const MOMENTARY = ["busy", "no-answer"];
 
 /**
  * Sends one act until it is answered or patience ends. Each try carries the same key, so that an
- * act whose answer was lost is never done twice.
+ * act whose answer was lost is never done twice. Call it from the press: its time is read now.
  *
  * @param patienceMs how long it may take in all; a stop gets one second and a single try
  */
@@ -19,7 +20,7 @@ export async function rule(
   act,
   { basis = -1, patienceMs = PATIENCE_MS, tries = 9, key = newKey() } = {},
 ) {
-  const body = { key, deviceMicros: Math.round(performance.now() * 1000), basis, act };
+  const body = { key, ...ownClock.press(), basis, act };
   const until = performance.now() + patienceMs;
   for (let left = tries; ; left--) {
     const answer = await post("/api/rulings", body, token, until - performance.now());
@@ -31,6 +32,16 @@ export async function rule(
 
 export function enrol(code, person) {
   return post("/api/enrol", { code, person }, null, PATIENCE_MS);
+}
+
+/** The answer to a question to this tablet's clock. */
+export function answerClock(token, answer) {
+  return post("/api/clock", answer, token, PATIENCE_MS);
+}
+
+/** Asks to be asked, after this tablet's clock has started anew. */
+export function wantClock(token) {
+  return post("/api/clock-wanted", {}, token, PATIENCE_MS);
 }
 
 export function newCode(token, role) {

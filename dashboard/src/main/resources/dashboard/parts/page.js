@@ -10,7 +10,8 @@ import { badgeFor } from "../lib/badge.js";
 import { Stream } from "../lib/stream.js";
 import * as linkState from "../lib/link.js";
 import { examNow } from "../lib/exam-clock.js";
-import { rule } from "../lib/ask-gateway.js";
+import { answerClock, rule, wantClock } from "../lib/ask-gateway.js";
+import { ownClock } from "../lib/own-clock.js";
 import * as sound from "../lib/sound.js";
 import { Notes } from "./notes.js";
 import { Ask } from "./ask.js";
@@ -70,7 +71,8 @@ export class Page extends LitElement {
         this.link = linkState.heard(this.link, now());
         this.stop.linkIsBack();
       },
-      onMessage: ({ data }) => {
+      onMessage: ({ event, data }) => {
+        if (event === "clock") return this.#compare(JSON.parse(data));
         this.link = linkState.framed(this.link, JSON.parse(data), now());
         this.framed(this.link.frame);
         this.requestUpdate();
@@ -78,7 +80,15 @@ export class Page extends LitElement {
       onLost: () => (this.link = linkState.lost(this.link)),
       onRefused: (status) => (this.link = linkState.refused(this.link, status)),
     });
+    if (this.badge) ownClock.onBoot = () => wantClock(this.badge.token);
     this.stream.open();
+  }
+
+  /** The gateway compares this tablet's clock with its own, so that presses have a time. */
+  #compare(question) {
+    if (!this.badge) return;
+    const send = (answer) => answerClock(this.badge.token, answer);
+    ownClock.answer(question, this.link.heardMs, send);
   }
 
   /** The first drawn frame leaves a mark, by which a test knows how long a page takes to load. */

@@ -5,6 +5,22 @@ export const codes = {
     "This device is not enrolled. Ask the coordinator for a code.",
     "Este equipo no está registrado. Pida un código a coordinación.",
   ],
+  "refusal.exchange-unknown": [
+    "No clock question with this id is open.",
+    "No hay ninguna pregunta de reloj con esta identificación.",
+  ],
+  "refusal.exchange-used": [
+    "This clock question was answered already.",
+    "Esta pregunta de reloj ya se respondió.",
+  ],
+  "refusal.exchange-not-yours": [
+    "This clock question was put to another device.",
+    "Esta pregunta de reloj era para otro equipo.",
+  ],
+  "refusal.exchange-late": [
+    "This answer to a clock question took too long to say anything.",
+    "Esta respuesta de reloj tardó demasiado para servir.",
+  ],
   "refusal.not-your-role": ["This role may not do that.", "Este rol no puede hacer eso."],
   "refusal.words-too-long": ["At most 500 characters.", "Como máximo 500 caracteres."],
   "refusal.no-plan": ["No exam plan is loaded.", "No hay plan de examen cargado."],

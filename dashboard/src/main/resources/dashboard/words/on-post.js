@@ -12,6 +12,11 @@ export const onPost = {
   "post.finish-when": ["Finish: {words}", "Meta: {words}"],
   "post.finish-judged": ["Finish: your press", "Meta: su pulsación"],
 
+  "post.clock-not-compared": [
+    "This tablet's clock is not compared yet: taps have no time.",
+    "El reloj de esta tableta aún no se ha comparado: los toques no tienen hora.",
+  ],
+
   "zone.start": ["Start signal", "Señal de salida"],
   "zone.start-how": ["horn or light at station 1", "bocina o luz en la estación 1"],
   "zone.start-pending": ["Signal asked for", "Señal pedida"],

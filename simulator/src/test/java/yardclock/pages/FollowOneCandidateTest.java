@@ -17,6 +17,7 @@ import yardclock.app.settings.DemoPlan;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.regex.Pattern;
 
 /**
@@ -37,6 +38,7 @@ class FollowOneCandidateTest {
                 Chromium chromium = new Chromium()) {
             Page board = chromium.open(yard.address("/board"), "", Chromium.Way.PLAIN);
             Page post = enrolled(chromium, yard, "proctor", "Alder");
+            AtomicInteger exchanges = countExchanges(post);
             Page control = enrolled(chromium, yard, "coordinator", "Oak");
 
             control.click("[data-act=release][aria-disabled=false]");
@@ -48,6 +50,7 @@ class FollowOneCandidateTest {
             soon(post.locator("[data-act=confirm-all]"))
                     .hasText("Confirm all " + STATIONS + " clean");
             soon(numbers(board, "board.course-done")).hasText("1");
+            assertThat(exchanges).as("with the proctor's tablet").hasValueGreaterThan(3);
             post.click("[data-act=confirm-all]");
             soon(post.locator("main")).containsText("Course done");
             assertThat(board.locator("main")).not().containsText(A_TIME);
@@ -70,6 +73,17 @@ class FollowOneCandidateTest {
         page.click("[data-act=enrol]");
         page.waitForSelector("html[data-link=live] main > *");
         return page;
+    }
+
+    private static AtomicInteger countExchanges(Page page) {
+        AtomicInteger exchanges = new AtomicInteger();
+        page.onResponse(
+                answer -> {
+                    if (answer.url().endsWith("/api/clock") && answer.status() == 200) {
+                        exchanges.incrementAndGet();
+                    }
+                });
+        return exchanges;
     }
 
     /** Presses what the proctor sees; while the candidate runs, the post shows no time at all. */

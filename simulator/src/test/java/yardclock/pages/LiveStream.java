@@ -3,6 +3,7 @@ package yardclock.pages;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * One scripted live stream, poured to any number of pages: the newest frame at once, then each new
@@ -12,6 +13,10 @@ final class LiveStream {
     private static final long ALIVE_EVERY_MILLIS = 1000;
     private static final String ALIVE = ": alive\n\n";
 
+    private static final String QUESTION =
+            "event: clock\ndata: {\"id\":\"q%d\",\"gatewayMicros\":5,\"speed\":1}\n\n";
+
+    private final AtomicInteger questions = new AtomicInteger();
     private String frame = "";
     private long version;
     private long changes;
@@ -40,8 +45,10 @@ final class LiveStream {
         notifyAll();
     }
 
-    /** Pours until the page leaves or the connection is cut. */
+    /** Asks the page's clock once, then pours until the page leaves or the connection is cut. */
     void pour(OutputStream to) throws IOException, InterruptedException {
+        to.write(QUESTION.formatted(questions.incrementAndGet()).getBytes(StandardCharsets.UTF_8));
+        to.flush();
         Pouring pouring = new Pouring();
         for (String piece = pouring.next(); piece != null; piece = pouring.next()) {
             to.write(piece.getBytes(StandardCharsets.UTF_8));

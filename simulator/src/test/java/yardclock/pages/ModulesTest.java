@@ -17,6 +17,7 @@ class ModulesTest {
             List.of(
                     "times.test.js",
                     "link.test.js",
+                    "tablet-clock.test.js",
                     "jobs.test.js",
                     "trace.test.js",
                     "calibration.test.js",

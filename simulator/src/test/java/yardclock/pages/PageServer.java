@@ -40,6 +40,9 @@ final class PageServer implements AutoCloseable {
     private volatile String answer = "{\"accepted\":true,\"entry\":1}";
     private volatile int status = 200;
     private volatile boolean deaf;
+    private final List<JsonNode> clockAnswers = new CopyOnWriteArrayList<>();
+    private final AtomicInteger wanted = new AtomicInteger();
+    private volatile boolean comparing = true;
     private final AtomicInteger cuts = new AtomicInteger();
 
     PageServer() {
@@ -54,6 +57,8 @@ final class PageServer implements AutoCloseable {
         server.createContext("/", this::file);
         server.createContext("/api/live/", this::live);
         server.createContext("/api/rulings", this::ruling);
+        server.createContext("/api/clock", this::ownClock);
+        server.createContext("/api/clock-wanted", this::ownClock);
         server.createContext("/api/enrol", this::enrol);
         server.createContext("/api/clock/", this::clock);
         server.createContext(
@@ -137,6 +142,30 @@ final class PageServer implements AutoCloseable {
         } else {
             reply(exchange, 200, sheet);
         }
+    }
+
+    private void ownClock(HttpExchange exchange) throws IOException {
+        if (exchange.getRequestURI().getPath().endsWith("-wanted")) {
+            wanted.incrementAndGet();
+            reply(exchange, 200, "{\"streams\":1}");
+        } else {
+            clockAnswers.add(Json.mapper().readTree(exchange.getRequestBody().readAllBytes()));
+            reply(exchange, 200, "{\"compared\":" + comparing + "}");
+        }
+    }
+
+    /** Whether the pages' clocks count as compared once they have answered. */
+    void compareClocks(boolean compares) {
+        comparing = compares;
+    }
+
+    List<JsonNode> clockAnswers() {
+        return clockAnswers;
+    }
+
+    /** How often a page has asked to be asked. */
+    int clockWanted() {
+        return wanted.get();
     }
 
     private void enrol(HttpExchange exchange) throws IOException {

@@ -24,6 +24,7 @@ import yardclock.sim.tablets.Coordinator;
 import yardclock.sim.tablets.Crew;
 import yardclock.sim.tablets.Gateway;
 import yardclock.sim.tablets.Ground;
+import yardclock.sim.tablets.PageClock;
 import yardclock.sim.tablets.Proctor;
 import yardclock.sim.tablets.Stream;
 import yardclock.sim.tablets.Tablet;
@@ -63,6 +64,7 @@ public final class SimulatedDay implements AutoCloseable {
     private final Map<Integer, Candidate> people = new LinkedHashMap<>();
     private final Tablet.Access coordinator;
     private final Map<String, String> codesForPeople;
+    private int tablets;
 
     public SimulatedDay(DemoSettings settings, DayFolder folder, Roster roster)
             throws DemoFailedException {
@@ -106,7 +108,16 @@ public final class SimulatedDay implements AutoCloseable {
     }
 
     private <F> Tablet<F> tablet(Tablet.Access access, String page, Class<F> kind) {
-        return new Tablet<>(stage, gateway, access, "/api/live/" + page, kind);
+        PageClock clock = new PageClock(stage, settings.seed() * 31 + page.hashCode() + tablets++);
+        Tablet<F> tablet =
+                new Tablet<>(
+                        stage,
+                        gateway,
+                        access,
+                        clock,
+                        new Tablet.Page<>("/api/live/" + page, kind));
+        stage.soon(tablet::reloadNowAndThen);
+        return tablet;
     }
 
     /** Whoever stands at the start hears the horn, however it came to sound. */

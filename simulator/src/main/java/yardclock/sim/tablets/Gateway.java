@@ -83,9 +83,24 @@ public final class Gateway implements AutoCloseable {
      */
     void rule(String token, RulingToSend ruling, Consumer<Answer> then) {
         ObjectNode body = Json.mapper().createObjectNode();
-        body.put("key", ruling.key()).put("deviceMicros", ruling.deviceMicros());
+        body.put("key", ruling.key()).put("boot", ruling.pressed().boot());
+        body.put("deviceMicros", ruling.pressed().tick());
         body.put("basis", ruling.basis()).set("act", actTree(ruling.act()));
         CompletableFuture<Void> ignored = post("/api/rulings", token, body).thenAccept(then);
+    }
+
+    /** Answers a question to a tablet's clock; what comes back changes nothing here. */
+    void answerClock(String token, String id, PageClock.Reading received, long sentTick) {
+        ObjectNode body = Json.mapper().createObjectNode();
+        body.put("id", id).put("boot", received.boot());
+        body.put("received", received.tick()).put("sent", sentTick);
+        CompletableFuture<Answer> ignored = post("/api/clock", token, body);
+    }
+
+    /** Asks to be asked, after a tablet's clock has started anew. */
+    void wantClock(String token) {
+        CompletableFuture<Answer> ignored =
+                post("/api/clock-wanted", token, Json.mapper().createObjectNode());
     }
 
     private static JsonNode actTree(Act act) {

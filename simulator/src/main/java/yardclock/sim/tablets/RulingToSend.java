@@ -7,11 +7,11 @@ import java.util.UUID;
 /**
  * A ruling on its way. The key is made once; repeats carry the same.
  *
- * @param deviceMicros the tablet's own clock at the press
+ * @param pressed the tablet's own clock at the press
  * @param basis the revision on the screen, or −1
  */
-public record RulingToSend(String key, long deviceMicros, long basis, Act act) {
-    static RulingToSend of(long deviceMicros, long basis, Act act) {
-        return new RulingToSend(UUID.randomUUID().toString(), deviceMicros, basis, act);
+record RulingToSend(String key, PageClock.Reading pressed, long basis, Act act) {
+    static RulingToSend of(PageClock.Reading pressed, long basis, Act act) {
+        return new RulingToSend(UUID.randomUUID().toString(), pressed, basis, act);
     }
 }

@@ -14,9 +14,10 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 
 /**
- * One tablet with its token: shows the newest frame of one kind and sends rulings in order. Used on
- * the stage; frames are parsed on the link's threads, and a frame that a newer one has overtaken is
- * never looked at.
+ * One tablet with its token: shows the newest frame of one kind, sends rulings in order, each with
+ * its page's clock at the press, and answers the gateway's questions to that clock. Used on the
+ * stage; questions are answered and frames parsed on the link's threads, and a frame that a newer
+ * one has overtaken is never looked at.
  *
  * @param <F> the kind of frame it shows
  */
@@ -28,6 +29,7 @@ public final class Tablet<F> {
     private final Gateway gateway;
     private final Access access;
     private final Class<F> kind;
+    private final PageClock clock;
     private final Stream frames;
     private final AtomicReference<F> unseen = new AtomicReference<>();
     private final ArrayDeque<Waiting> queue = new ArrayDeque<>();
@@ -40,17 +42,29 @@ public final class Tablet<F> {
 
     private record Waiting(RulingToSend ruling, Consumer<Gateway.Answer> then) {}
 
-    public Tablet(Stage stage, Gateway gateway, Access access, String path, Class<F> kind) {
+    /**
+     * @param page what it shows, and the kind of frame that comes from there
+     */
+    public Tablet(Stage stage, Gateway gateway, Access access, PageClock clock, Page<F> page) {
         this.stage = stage;
         this.gateway = gateway;
         this.access = access;
-        this.kind = kind;
-        this.frames = new Stream(stage, gateway, path, access.token(), this::arrived);
+        this.clock = clock;
+        this.kind = page.kind();
+        this.frames = new Stream(stage, gateway, page.path(), access.token(), this::arrived);
     }
+
+    /** The address of a stream of frames, and their kind. */
+    public record Page<F>(String path, Class<F> kind) {}
 
     public void open(Consumer<F> listener) {
         onFrame = listener;
         frames.open();
+    }
+
+    /** Lets its page be loaded anew now and then. */
+    public void reloadNowAndThen() {
+        clock.restartNowAndThen(() -> gateway.wantClock(access.token()));
     }
 
     public void close() {
@@ -72,16 +86,27 @@ public final class Tablet<F> {
     }
 
     private void arrived(Stream.Message message) {
-        if (!message.kind().equals("frame")) {
-            return;
-        }
+        PageClock.Reading received = clock.read();
         try {
+            if (message.kind().equals("clock")) {
+                answer(Json.mapper().readTree(message.data()).path("id").asText(), received);
+            }
+            if (!message.kind().equals("frame")) {
+                return;
+            }
             F frame = Json.mapper().readValue(message.data(), kind);
             if (unseen.getAndSet(frame) == null) {
                 stage.soon(this::look);
             }
         } catch (JsonProcessingException e) {
-            LOG.error("a frame of {} that cannot be read", kind.getSimpleName(), e);
+            LOG.error("a {} for {} that cannot be read", message.kind(), kind.getSimpleName(), e);
+        }
+    }
+
+    private void answer(String id, PageClock.Reading received) {
+        PageClock.Reading sent = clock.read();
+        if (sent.boot().equals(received.boot())) {
+            gateway.answerClock(access.token(), id, received, sent.tick());
         }
     }
 
@@ -92,7 +117,7 @@ public final class Tablet<F> {
 
     /** Presses something. The answer comes on the stage, however long the link takes. */
     public void press(Act act, long basis, Consumer<Gateway.Answer> then) {
-        queue.addLast(new Waiting(RulingToSend.of(stage.nowMicros(), basis, act), then));
+        queue.addLast(new Waiting(RulingToSend.of(clock.read(), basis, act), then));
         sendNext();
     }
 

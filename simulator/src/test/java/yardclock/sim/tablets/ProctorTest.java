@@ -49,7 +49,9 @@ class ProctorTest {
         stub = new StubGateway();
         gateway = stub.gateway();
         Tablet.Access access = new Tablet.Access("token", "t-1", "proctor");
-        tablet = new Tablet<>(stage, gateway, access, "/api/live/post", PostFrame.class);
+        PageClock clock = new PageClock(stage, 1);
+        Tablet.Page<PostFrame> page = new Tablet.Page<>("/api/live/post", PostFrame.class);
+        tablet = new Tablet<>(stage, gateway, access, clock, page);
         Map<String, VirtualUnit> units =
                 PLAN.fieldUnits().stream()
                         .map(FieldUnit::id)

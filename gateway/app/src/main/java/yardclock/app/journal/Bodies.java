@@ -53,6 +53,7 @@ final class Bodies {
             case UNIT_DOWN -> Input.UnitDown.class;
             case EXCHANGE -> Input.ExchangeAnswered.class;
             case ANSWER_REFUSED -> Input.AnswerRefused.class;
+            case TABLET_EXCHANGE -> Input.TabletExchange.class;
             case CLIMATE -> Input.Climate.class;
             case CODE -> Input.CodeIssued.class;
             case ENROLMENT -> Input.Enrolled.class;

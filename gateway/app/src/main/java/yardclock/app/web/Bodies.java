@@ -15,6 +15,8 @@ import java.util.function.LongSupplier;
 
 /** Reads a request's body: JSON, an object, of limited size. Any thread. */
 final class Bodies {
+    private static final String ARRIVED = "yardclock.arrived";
+
     private final Refusals refusals;
     private final LongSupplier gatewayMicros;
 
@@ -29,6 +31,20 @@ final class Bodies {
      * @param json an object
      */
     record Body(JsonNode json, long receivedMicros) {}
+
+    /** To be called first of all for a request: its headers are in. */
+    void arrived(Context request) {
+        request.attribute(ARRIVED, gatewayMicros.getAsLong());
+    }
+
+    /** Gateway time at which a request's headers were in. */
+    static long arrivedMicros(Context request) {
+        Long micros = request.attribute(ARRIVED);
+        if (micros == null) {
+            throw new IllegalStateException("nobody noted when a request arrived");
+        }
+        return micros;
+    }
 
     /** The body, or empty when the request was refused already. */
     Optional<Body> read(Context request) throws IOException {

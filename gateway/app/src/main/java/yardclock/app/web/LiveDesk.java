@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 
 import yardclock.app.lane.Feed;
 import yardclock.core.engine.Engine.View;
+import yardclock.core.ruling.Devices.Holder;
 
 import java.util.Optional;
 
@@ -23,9 +24,16 @@ final class LiveDesk {
         String device = kind == Audience.Kind.POST ? Gate.theHolder(request).device() : "";
         Audience audience = new Audience(kind, device);
         if (isPlace(request)) {
-            live.openFrames(request, audience);
+            live.openFrames(request, audience, clockOf(request, kind));
             askForFirst(audience);
         }
+    }
+
+    /** The public's screens press nothing. */
+    private static String clockOf(Context request, Audience.Kind kind) {
+        return kind == Audience.Kind.BOARD
+                ? ""
+                : Gate.holder(request).map(Holder::device).orElse("");
     }
 
     /** Without an answer the page still gets the lane's next frame, within a second. */

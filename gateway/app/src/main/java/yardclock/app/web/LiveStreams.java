@@ -33,17 +33,24 @@ import java.util.concurrent.atomic.AtomicInteger;
 public final class LiveStreams implements FrameSink, AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(LiveStreams.class);
 
+    private static final int CLOCK_LOOK_MILLIS = 50;
+
     private final Painter painter;
+    private final TabletExchanges exchanges;
+    private final Map<LiveStream, ClockedChunks> clocked = new ConcurrentHashMap<>();
     private final Map<Audience, Listeners> audiences = new ConcurrentHashMap<>();
     private final List<LiveStream> all = new CopyOnWriteArrayList<>();
     private final AtomicInteger places = new AtomicInteger(WebLimits.STREAMS);
     private final ScheduledThreadPoolExecutor pump;
 
-    LiveStreams(Painter painter) {
+    LiveStreams(Painter painter, TabletExchanges exchanges) {
         this.painter = painter;
+        this.exchanges = exchanges;
         this.pump = new ScheduledThreadPoolExecutor(1, LiveStreams::pumpThread);
         int every = WebLimits.ALIVE_MILLIS;
         var unused = pump.scheduleAtFixedRate(this::sendAlive, every, every, TimeUnit.MILLISECONDS);
+        int look = CLOCK_LOOK_MILLIS;
+        unused = pump.scheduleAtFixedRate(this::askClocks, look, look, TimeUnit.MILLISECONDS);
     }
 
     private static Thread pumpThread(Runnable work) {
@@ -54,6 +61,23 @@ public final class LiveStreams implements FrameSink, AutoCloseable {
 
     private void sendAlive() {
         all.forEach(LiveStream::sendAlive);
+    }
+
+    private void askClocks() {
+        clocked.forEach(
+                (stream, chunks) -> {
+                    if (chunks.isDue()) {
+                        stream.wake();
+                    }
+                });
+    }
+
+    /** Compares a device's clock soon, on all its streams; says how many there are. */
+    int askClock(String device) {
+        List<ClockedChunks> its =
+                clocked.values().stream().filter(chunks -> chunks.isOf(device)).toList();
+        its.forEach(ClockedChunks::burst);
+        return its.size();
     }
 
     /** How many streams are open. */
@@ -96,10 +120,19 @@ public final class LiveStreams implements FrameSink, AutoCloseable {
         return false;
     }
 
-    /** Opens a stream of frames on a request for which a place was taken. */
-    void openFrames(Context request, Audience audience) {
+    /**
+     * Opens a stream of frames on a request for which a place was taken.
+     *
+     * @param device whose clock is compared over the stream; empty for nobody's
+     */
+    void openFrames(Context request, Audience audience, String device) {
         Mailbox mailbox = new Mailbox();
-        LiveStream stream = open(request, mailbox);
+        ClockedChunks chunks = new ClockedChunks(mailbox, exchanges, device);
+        LiveStream stream = open(request, device.isEmpty() ? mailbox : chunks);
+        if (!device.isEmpty()) {
+            clocked.put(stream, chunks);
+            stream.whenClosed(() -> clocked.remove(stream));
+        }
         Listeners listeners = audiences.computeIfAbsent(audience, a -> new Listeners(pump));
         listeners.add(stream, mailbox);
         stream.whenClosed(() -> listeners.remove(stream));

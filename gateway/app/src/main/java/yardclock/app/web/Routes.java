@@ -49,6 +49,7 @@ final class Routes {
     record Desks(
             EnrolDesk enrol,
             RulingDesk ruling,
+            TabletClockDesk tabletClock,
             LiveDesk live,
             ClockDesk clock,
             PaperDesk paper,
@@ -69,6 +70,8 @@ final class Routes {
         post("/api/codes", EnumSet.of(COORDINATOR), desks.enrol()::makeCode);
         // Which acts a role may do is ActKind's table; any staff may stop the course.
         post("/api/rulings", STAFF, desks.ruling()::take);
+        post("/api/clock", STAFF, desks.tabletClock()::take);
+        post("/api/clock-wanted", STAFF, desks.tabletClock()::wanted);
     }
 
     private void live(LiveDesk desk) {

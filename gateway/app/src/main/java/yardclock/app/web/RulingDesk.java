@@ -3,7 +3,6 @@ package yardclock.app.web;
 import io.javalin.http.Context;
 
 import yardclock.app.lane.Answer;
-import yardclock.app.lane.Inbox;
 import yardclock.app.lane.Inbox.Receipt;
 import yardclock.core.engine.Input;
 import yardclock.core.ruling.Act;
@@ -13,7 +12,6 @@ import yardclock.core.ruling.Verdict;
 
 import java.io.IOException;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
 
 /**
  * Takes rulings from tablets and answers each after its commit, with what the rules said.
@@ -22,12 +20,12 @@ import java.util.concurrent.CompletableFuture;
  * with the same key is always right.
  */
 final class RulingDesk {
-    private final Inbox inbox;
+    private final Commits commits;
     private final Bodies bodies;
     private final Refusals refusals;
 
-    RulingDesk(Inbox inbox, Bodies bodies, Refusals refusals) {
-        this.inbox = inbox;
+    RulingDesk(Commits commits, Bodies bodies, Refusals refusals) {
+        this.commits = commits;
         this.bodies = bodies;
         this.refusals = refusals;
     }
@@ -50,6 +48,7 @@ final class RulingDesk {
     private static Answer<Input.Ruling> read(Bodies.Body body, Holder holder) {
         Fields fields = new Fields(body.json());
         String key = fields.text("key", WebLimits.ID_CHARS);
+        String boot = fields.optionalText("boot", WebLimits.ID_CHARS);
         long deviceMicros = fields.whole("deviceMicros", 0, WebLimits.EXACT_MAX);
         long basis = fields.whole("basis", -1, WebLimits.EXACT_MAX);
         Answer<Act> act = ActReader.read(fields.object("act"));
@@ -66,6 +65,7 @@ final class RulingDesk {
                 new Input.Ruling(
                         key,
                         holder.device(),
+                        boot,
                         deviceMicros,
                         body.receivedMicros(),
                         basis,
@@ -73,19 +73,11 @@ final class RulingDesk {
     }
 
     private void rule(Context request, Input.Ruling ruling) {
-        CompletableFuture<Receipt> committed = new CompletableFuture<>();
-        if (!inbox.offer(ruling, committed::complete)) {
-            refusals.refuse(request, WebRefusal.BUSY);
-            return;
-        }
-        Optional<Receipt> receipt = Waiting.forAnswer(committed, WebLimits.ANSWER_SECONDS);
-        if (receipt.isEmpty()) {
-            refusals.refuse(request, WebRefusal.NO_ANSWER);
-        } else if (!receipt.get().isKept()) {
-            refusals.refuse(request, WebRefusal.JOURNAL_TROUBLE, receipt.get().lost());
-        } else {
-            answer(request, receipt.get().outcomes().get(0).verdict());
-        }
+        commits.keep(request, ruling).ifPresent(receipt -> answer(request, verdict(receipt)));
+    }
+
+    private static Verdict verdict(Receipt receipt) {
+        return receipt.outcomes().isEmpty() ? null : receipt.outcomes().get(0).verdict();
     }
 
     private void answer(Context request, Verdict verdict) {

@@ -18,11 +18,20 @@ final class SseText {
         return ALIVE;
     }
 
+    /** One message without a number, which no reader asks to go on from. */
+    static byte[] message(String name, Object data) {
+        return text("event: " + name, data);
+    }
+
     /** One message; the mapper writes no line breaks, so the data is one line. */
     static byte[] message(String name, long id, Object data) {
+        return text("event: " + name + "\nid: " + id, data);
+    }
+
+    private static byte[] text(String head, Object data) {
         try {
             String json = Json.mapper().writeValueAsString(data);
-            String text = "event: " + name + "\nid: " + id + "\ndata: " + json + "\n\n";
+            String text = head + "\ndata: " + json + "\n\n";
             return text.getBytes(StandardCharsets.UTF_8);
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("frames and facts always become JSON", e);

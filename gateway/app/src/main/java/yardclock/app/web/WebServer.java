@@ -14,10 +14,13 @@ import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
+import yardclock.app.clock.GatewayClock;
 import yardclock.core.engine.Input;
 
 import java.net.InetAddress;
 import java.net.UnknownHostException;
+import java.security.SecureRandom;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -34,7 +37,9 @@ public final class WebServer implements AutoCloseable {
 
     private static final Set<HandlerType> METHODS = Set.of(HandlerType.GET, HandlerType.POST);
 
+    private final TabletExchanges exchanges;
     private final LiveStreams live;
+    private final Bodies bodies;
     private final Refusals refusals;
     private final HostCheck hosts = new HostCheck(ownNames());
     private final Gate gate;
@@ -57,22 +62,31 @@ public final class WebServer implements AutoCloseable {
 
     WebServer(WebPorts ports, String host, int port, Painter painter, int idleMillis) {
         this.idleMillis = idleMillis;
-        this.live = new LiveStreams(painter);
+        this.exchanges = exchanges(ports.clock());
+        this.live = new LiveStreams(painter, exchanges);
         this.refusals = new Refusals(ports.refused());
+        this.bodies = new Bodies(refusals, () -> ports.clock().now().micros());
         this.gate = new Gate(ports.doors().holder(), () -> isLeaderboardPublic(ports), refusals);
         this.routes = Routes.of(desks(ports));
         this.javalin = Javalin.create(config -> configure(config, host, port));
     }
 
     private Routes.Desks desks(WebPorts ports) {
-        Bodies bodies = new Bodies(refusals, () -> ports.clock().now().micros());
+        Commits commits = new Commits(ports.inbox(), refusals);
         return new Routes.Desks(
                 new EnrolDesk(ports.doors(), bodies, refusals),
-                new RulingDesk(ports.inbox(), bodies, refusals),
+                new RulingDesk(commits, bodies, refusals),
+                new TabletClockDesk(exchanges, live, bodies, commits, refusals),
                 new LiveDesk(live, ports, refusals),
                 new ClockDesk(ports, refusals),
                 new PaperDesk(ports, refusals),
                 new FileDesk(new WebFiles(), refusals));
+    }
+
+    private static TabletExchanges exchanges(GatewayClock clock) {
+        SecureRandom random = new SecureRandom();
+        return new TabletExchanges(
+                clock, random, () -> HexFormat.of().toHexDigits(random.nextLong()));
     }
 
     private static boolean isLeaderboardPublic(WebPorts ports) {
@@ -121,6 +135,7 @@ public final class WebServer implements AutoCloseable {
     }
 
     private void before(Context request) {
+        bodies.arrived(request);
         PageHeaders.set(request);
         if (!hosts.isOurs(request)) {
             refusals.refuse(request, WebRefusal.WRONG_HOST);

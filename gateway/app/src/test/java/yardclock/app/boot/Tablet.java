@@ -94,7 +94,11 @@ final class Tablet {
                         .build();
         var answer = client.send(request, HttpResponse.BodyHandlers.ofLines());
         try (Stream<String> lines = answer.body()) {
-            String data = lines.filter(line -> line.startsWith("data: ")).findFirst().orElseThrow();
+            String data =
+                    lines.dropWhile(line -> !line.equals("event: frame"))
+                            .filter(line -> line.startsWith("data: "))
+                            .findFirst()
+                            .orElseThrow();
             return Json.mapper().readTree(data.substring("data: ".length()));
         }
     }

@@ -38,10 +38,11 @@ final class Samples {
                 new Input.UnitDown("fu-01"),
                 new Input.ExchangeAnswered("fu-01", "b", "x1", 1, 2, 3, 4),
                 new Input.AnswerRefused("fu-01", "b", "x1", AnswerRefusal.AGAIN, 2),
+                new Input.TabletExchange("d1", "p1", "x2", 1, 2, 3, 4),
                 new Input.Climate("yard", 2_950, 4_100, 3_600, null, null, 9),
                 new Input.CodeIssued("c0", Role.PROCTOR, ""),
                 new Input.Enrolled("d1", "Rowan", Role.PROCTOR, "c0", "t0"),
-                new Input.Ruling("key", "d1", 0, 99, -1, new Act.Release(12, "d1")),
+                new Input.Ruling("key", "d1", "b", 0, 99, -1, new Act.Release(12, "d1")),
                 new Input.SettingsApplied("fu-01", 3, null),
                 new Input.Deadline());
     }

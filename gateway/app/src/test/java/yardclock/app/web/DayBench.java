@@ -43,6 +43,7 @@ import java.util.function.Supplier;
  * gateway time, edges and tablets by hand.
  */
 final class DayBench implements AutoCloseable {
+    private static final String PAGE = "page-1";
     private static final String BOOT = "00112233445566aa";
 
     final RulesLane lane = new RulesLane();
@@ -69,6 +70,17 @@ final class DayBench implements AutoCloseable {
             enrolled.put(role, Json.mapper().readTree(post("/api/enrol", null, body).body()));
         }
         plan.plan().fieldUnits().forEach(this::wake);
+        enrolled.keySet().forEach(this::compare);
+    }
+
+    /** A tablet whose clock agrees with the gateway's. */
+    private void compare(Role role) {
+        long now = lane.micros.get();
+        String device = device(role);
+        lane.give(
+                new Input.TabletExchange(
+                        device, PAGE, device, now, now + 500, now + 500, now + 1_000));
+        lane.pass(2);
     }
 
     private WebPorts ports() {
@@ -156,7 +168,8 @@ final class DayBench implements AutoCloseable {
     /** A ruling by someone of this role; returns the answer. */
     HttpResponse<String> rule(Role role, String act, Object... fields) throws Exception {
         var body = Json.mapper().createObjectNode();
-        body.put("key", UUID.randomUUID().toString()).put("deviceMicros", 0).put("basis", -1);
+        body.put("key", UUID.randomUUID().toString()).put("boot", PAGE);
+        body.put("deviceMicros", lane.micros.get()).put("basis", -1);
         var json = body.putObject("act").put("act", act);
         for (int i = 0; i < fields.length; i += 2) {
             json.set((String) fields[i], Json.mapper().valueToTree(fields[i + 1]));

@@ -142,6 +142,9 @@ class DescriptionTest {
         compare("ClockSheet", ClockSheet.class, seen);
         compare("FeedItem", yardclock.app.lane.Feed.Item.class, seen);
         compare("GatewayState", GatewayState.class, seen);
+        compare("ClockMessage", TabletExchanges.ClockMessage.class, seen);
+        compare("ClockCompared", TabletClockDesk.Compared.class, seen);
+        compare("ClockWanted", TabletClockDesk.Wanted.class, seen);
         compareFields("Fact", Fact.class, fields(Fact.class));
         compareFields("PlanSheet", ExamPlan.class, fields(ExamPlan.class, "sha256"));
         for (RecordComponent component : ExamPlan.class.getRecordComponents()) {

@@ -81,8 +81,10 @@ class LiveStreamsTest {
     void aProctorGetsTheFramesOfTheirOwnDevice() throws Exception {
         WebBench bench = bench();
         SseClient page = listen(bench, "/api/live/post", Role.PROCTOR);
-        await().until(() -> !page.messages.isEmpty());
-        assertThat(page.messages.get(0).data()).contains("t-proctor");
+        await().until(() -> page.messages.stream().anyMatch(m -> m.name().equals("frame")));
+        assertThat(page.messages)
+                .filteredOn(m -> m.name().equals("frame"))
+                .allMatch(m -> m.data().contains("t-proctor"));
     }
 
     @Test

@@ -118,7 +118,7 @@ public final class ControlProjection {
     private static long heldSinceMicros(Attempt attempt) {
         return attempt.holds().stream()
                 .filter(Hold::isOpen)
-                .mapToLong(Hold::inMicros)
+                .mapToLong(Hold::shownSinceMicros)
                 .findFirst()
                 .orElse(-1);
     }

@@ -28,8 +28,11 @@ import yardclock.core.ruling.Devices;
 import yardclock.core.ruling.Refusal;
 import yardclock.core.ruling.Role;
 import yardclock.core.ruling.Situation;
+import yardclock.core.ruling.TabletClocks;
 import yardclock.core.ruling.Verdict;
 import yardclock.core.run.CourseRun;
+import yardclock.core.run.TabletPress;
+import yardclock.core.time.Exchange;
 import yardclock.core.time.TimeLines;
 
 import java.util.ArrayDeque;
@@ -56,6 +59,7 @@ public final class Engine {
     private static final int ALARMS_KEPT = 50;
 
     private final Devices devices = new Devices();
+    private final TabletClocks tablets = new TabletClocks();
     private final HeatWatch heat = new HeatWatch();
     private final Deque<String> alarms = new ArrayDeque<>();
     private Input.Epoch epoch;
@@ -110,6 +114,7 @@ public final class Engine {
             case RULING -> {
                 return rule((Input.Ruling) input, out);
             }
+            case TABLET_EXCHANGE -> compare((Input.TabletExchange) input, out);
             case CLIMATE -> climate((Input.Climate) input, out);
             case EDGE, HEALTH, UNIT_DOWN, EXCHANGE, ANSWER_REFUSED -> fromUnit(input, out);
             case SETTINGS_APPLIED, DEADLINE -> { // Time has passed already; nothing else follows.
@@ -121,12 +126,16 @@ public final class Engine {
     private void begin(Input.Epoch begun, Gathering out) {
         epoch = begun;
         wall = new WallReading(begun.wallMicros(), nowMicros);
+        if (course == null && !begun.continuous()) {
+            tablets.forget();
+        }
         if (course != null) {
             course.setSpeed(begun.speed());
             if (!begun.continuous()) {
                 units.calibrations().interrupt(nowMicros, out);
                 course.beginLine(nowMicros, out);
                 units.beginLine(nowMicros);
+                tablets.beginLine(course.lines().current());
             }
         }
     }
@@ -149,9 +158,9 @@ public final class Engine {
         course.setSpeed(epoch == null ? 1 : epoch.speed());
         course.enter(roster);
         units = new Units(known, lines, course);
-        decisions =
-                new Decisions(
-                        new Situation(course, devices, units::sensorState, units.calibrations()));
+        Situation situation =
+                new Situation(course, devices, units::sensorState, units.calibrations());
+        decisions = new Decisions(situation, tablets);
     }
 
     private void enter(Input.RosterFrozen frozen) {
@@ -180,6 +189,8 @@ public final class Engine {
                 new Decisions.Request(
                         ruling.key(),
                         ruling.device(),
+                        ruling.boot(),
+                        ruling.deviceMicros(),
                         ruling.basis(),
                         ruling.receivedMicros(),
                         lastEntry,
@@ -195,6 +206,28 @@ public final class Engine {
                                         ? Refusal.NO_PLAN
                                         : Refusal.NOT_YOUR_ROLE)
                 .orElse(Refusal.UNKNOWN_DEVICE);
+    }
+
+    private void compare(Input.TabletExchange answer, Gathering out) {
+        if (devices.device(answer.device()).isEmpty()) {
+            return;
+        }
+        Exchange exchange =
+                new Exchange(
+                        answer.gatewaySentMicros(),
+                        answer.tabletReceivedTick(),
+                        answer.tabletSentTick(),
+                        answer.gatewayReceivedMicros());
+        Optional<List<TabletPress>> dated =
+                tablets.compare(answer.device(), answer.boot(), exchange);
+        FactKind kind = dated.isEmpty() ? FactKind.EXCHANGE_REFUSED : FactKind.EXCHANGE_TAKEN;
+        out.conclude(Fact.aboutUnit(kind, answer.device(), ""));
+        if (course != null && dated.isPresent()) {
+            if (tablets.tie(answer.device(), answer.boot(), course.lines())) {
+                units.tied(nowMicros, out);
+            }
+            course.date(dated.get(), nowMicros, out);
+        }
     }
 
     private void climate(Input.Climate reading, Gathering out) {
@@ -252,6 +285,7 @@ public final class Engine {
                 .line("epoch", epoch)
                 .line("wall", wall);
         text.line("plan", planSha256).line("roster", rosterSha256).line("devices", devices);
+        text.line("tablets", tablets);
         text.line("heat", heat).line("alarms", alarms).line("decisions", decisions);
         if (course != null) {
             course.describe(text);

@@ -158,6 +158,25 @@ public sealed interface Input {
         }
     }
 
+    /**
+     * A tablet answered a clock exchange. Its ticks are microseconds of exam time since the boot:
+     * since its page was loaded, came back into view, or found that its clock had jumped.
+     */
+    record TabletExchange(
+            String device,
+            String boot,
+            String id,
+            long gatewaySentMicros,
+            long tabletReceivedTick,
+            long tabletSentTick,
+            long gatewayReceivedMicros)
+            implements Input {
+        @Override
+        public InputKind kind() {
+            return InputKind.TABLET_EXCHANGE;
+        }
+    }
+
     /** A climate reading; absent quantities are null. */
     record Climate(
             String source,
@@ -200,13 +219,25 @@ public sealed interface Input {
      *
      * @param key the tablet's idempotency key; the same key again changes nothing and gives the
      *     first answer
+     * @param boot which start of the tablet's clock {@code deviceMicros} counts from; empty when it
+     *     has none, and in journals of before tablets' clocks were compared
      * @param deviceMicros the tablet's own clock at the press, or 0 when it has none
      * @param receivedMicros gateway time when the request's last byte was in
      * @param basis the revision of the attempt that was on the screen, or −1
      */
     record Ruling(
-            String key, String device, long deviceMicros, long receivedMicros, long basis, Act act)
+            String key,
+            String device,
+            String boot,
+            long deviceMicros,
+            long receivedMicros,
+            long basis,
+            Act act)
             implements Input {
+        public Ruling {
+            boot = boot == null ? "" : boot;
+        }
+
         @Override
         public InputKind kind() {
             return InputKind.RULING;

@@ -11,6 +11,7 @@ public enum InputKind {
     UNIT_DOWN("unit-down"),
     EXCHANGE("exchange"),
     ANSWER_REFUSED("answer-refused"),
+    TABLET_EXCHANGE("tablet-exchange"),
     CLIMATE("climate"),
     CODE("code"),
     ENROLMENT("enrolment"),

@@ -289,7 +289,14 @@ final class Units {
 
     /** A boot that ran on over the gateway's restart says how long that took. */
     private void bridge(Unit unit, String boot, long nowMicros, Gathering out) {
-        if (unit.tie(boot, lines) && course.tied(nowMicros, out)) {
+        if (unit.tie(boot, lines)) {
+            tied(nowMicros, out);
+        }
+    }
+
+    /** Something that ran on has said how the present time line lies to earlier ones. */
+    void tied(long nowMicros, Gathering out) {
+        if (course.tied(nowMicros, out)) {
             units.values().forEach(Unit::forgetOrder);
         }
     }

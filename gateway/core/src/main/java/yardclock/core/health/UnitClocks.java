@@ -23,7 +23,7 @@ import java.util.TreeSet;
  * <p>A boot that ran on over a restart of the gateway has a clock on either side of it. The two tie
  * the lines, and between them they date what was counted in the meantime.
  */
-final class UnitClocks {
+public final class UnitClocks {
     static final int CLOCKS_KEPT = 4;
 
     /** Clocks of ended lines; one that is gone leaves its marks as they were stamped. */
@@ -32,7 +32,20 @@ final class UnitClocks {
     private final Map<String, UnitClock> present = new LinkedHashMap<>();
     private final List<Past> past = new ArrayList<>();
     private final Set<String> bridged = new TreeSet<>();
+    private final int kept;
     private int line;
+
+    UnitClocks() {
+        this(CLOCKS_KEPT, 0);
+    }
+
+    /**
+     * @param kept how many boots of the present time line
+     */
+    public UnitClocks(int kept, int line) {
+        this.kept = kept;
+        this.line = line;
+    }
 
     /**
      * A clock that takes no more exchanges.
@@ -42,17 +55,17 @@ final class UnitClocks {
     private record Past(int line, String boot, UnitClock clock, ClockEnd last) {}
 
     /** Where a tick lies, on the time line it was dated on and as that line was read. */
-    record Dated(int line, Stamp stamp) {}
+    public record Dated(int line, Stamp stamp) {}
 
     /**
      * @param spared the boot whose clock does not give way to a new one
      */
-    UnitClock clock(String boot, String spared) {
+    public UnitClock clock(String boot, String spared) {
         UnitClock clock = present.get(boot);
         if (clock == null) {
             clock = new ExchangeClock();
             present.put(boot, clock);
-            if (present.size() > CLOCKS_KEPT) {
+            if (present.size() > kept) {
                 forgetOldest(boot, spared);
             }
         }
@@ -80,7 +93,7 @@ final class UnitClocks {
     }
 
     /** A new time line of the gateway: what was compared with the old one is set aside. */
-    void begin(int nextLine) {
+    public void begin(int nextLine) {
         present.forEach(
                 (boot, clock) ->
                         clock.last().ifPresent(l -> past.add(new Past(line, boot, clock, l))));
@@ -102,7 +115,7 @@ final class UnitClocks {
      *
      * @return whether it said anything
      */
-    boolean tie(String source, String boot, TimeLines lines) {
+    public boolean tie(String source, String boot, TimeLines lines) {
         List<Past> before = of(boot);
         UnitClock after = present.get(boot);
         if (before.isEmpty() || after == null || bridged.contains(boot)) {
@@ -123,7 +136,7 @@ final class UnitClocks {
      * What was counted before the last exchange on an ended line is dated there. What was counted
      * while the gateway was away is dated from whichever side knows it better, once both are known.
      */
-    Optional<Dated> date(String boot, StationTick tick, GatewayTime arrival) {
+    public Optional<Dated> date(String boot, StationTick tick, GatewayTime arrival) {
         List<Past> before = of(boot);
         for (Past each : before) {
             if (tick.compareTo(each.last.tick()) <= 0) {

@@ -116,11 +116,18 @@ public final class Results {
             case "undecided" ->
                     time.isPresent()
                             ? "Within the timing uncertainty of the cut-off: to review."
-                            : "There is no official time: to review.";
+                            : noTime();
             case "withdrawn" -> "Withdrew from the attempt.";
             case "no-show" -> "Did not come.";
             default -> outcome;
         };
+    }
+
+    private String noTime() {
+        return attempt.hasUntimedHold()
+                ? "There is no official time: a hold was pressed on a tablet whose clock was never"
+                        + " compared. To review."
+                : "There is no official time: to review.";
     }
 
     private String rule(Decision decision) {

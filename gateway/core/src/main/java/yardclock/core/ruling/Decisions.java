@@ -14,6 +14,7 @@ import yardclock.core.run.CalledCriterion;
 import yardclock.core.run.CourseRun;
 import yardclock.core.run.Movements;
 import yardclock.core.run.StationRun;
+import yardclock.core.run.TabletPress;
 import yardclock.core.run.Turn;
 
 import java.util.LinkedHashMap;
@@ -29,18 +30,29 @@ public final class Decisions {
 
     private final Map<String, Verdict> answered = new LinkedHashMap<>();
     private final Situation situation;
+    private final TabletClocks clocks;
 
-    public Decisions(Situation situation) {
+    public Decisions(Situation situation, TabletClocks clocks) {
         this.situation = situation;
+        this.clocks = clocks;
     }
 
     /**
      * One ruling as it reached the engine.
      *
-     * @param receivedMicros gateway time when it was in, which is when a tap or a hold counts
+     * @param boot which start of the tablet's clock {@code tick} counts from; empty for none
+     * @param tick the tablet's own clock at the press
+     * @param receivedMicros gateway time when it was in; the press was not later
      */
     public record Request(
-            String key, String device, long basis, long receivedMicros, long entry, Act act) {}
+            String key,
+            String device,
+            String boot,
+            long tick,
+            long basis,
+            long receivedMicros,
+            long entry,
+            Act act) {}
 
     public Verdict decide(Request request, long nowMicros, Gathering out) {
         String key = request.device() + '/' + request.key();
@@ -98,7 +110,7 @@ public final class Decisions {
                 case RESUME_CANDIDATE -> resume(((Act.ResumeCandidate) act).number());
                 case HOLD_COURSE -> movements.holdCourse(reason((Act.HoldCourse) act));
                 case RESUME_COURSE -> movements.resumeCourse();
-                case STOP_ALL -> movements.stopAll(stop((Act.StopAll) act), at());
+                case STOP_ALL -> movements.stopAll(stop((Act.StopAll) act), press());
                 case RESTART -> movements.restart();
                 case STATION_READY -> ready(((Act.StationReady) act).station());
                 case WITHDRAW -> withdraw((Act.Withdraw) act);
@@ -113,8 +125,9 @@ public final class Decisions {
             }
         }
 
-        private long at() {
-            return request.receivedMicros();
+        /** What counts from when it was pressed, not from when it was received. */
+        private TabletPress press() {
+            return clocks.press(request, situation.course().lines());
         }
 
         private Attempt attempt(int number) {
@@ -127,7 +140,7 @@ public final class Decisions {
 
         private void tap(Act.Tap act) {
             StationRun run = situation.course().station(act.station()).orElseThrow();
-            movements.tap(attempt(act.number()), run, act.point(), who.device(), at());
+            movements.tap(attempt(act.number()), run, act.point(), press());
         }
 
         /** One warning more than the plan allows is a fault. */
@@ -144,7 +157,8 @@ public final class Decisions {
             boolean fault = act.fault() || isOneTooMany;
             movements.call(
                     attempt,
-                    new CalledCriterion(act.station(), act.criterion(), fault, at(), who.person()));
+                    new CalledCriterion(
+                            act.station(), act.criterion(), fault, press(), who.person()));
             DayRules.AfterFault rule = situation.course().plan().day().afterFault();
             boolean isOver = fault && rule == DayRules.AfterFault.STOP_NOW;
             if (isOver) {
@@ -178,11 +192,11 @@ public final class Decisions {
         }
 
         private void hold(Act.HoldCandidate act) {
-            movements.hold(attempt(act.number()), at(), words(act.reason(), act.words()));
+            movements.hold(attempt(act.number()), press(), words(act.reason(), act.words()));
         }
 
         private void resume(int number) {
-            movements.resume(attempt(number), at());
+            movements.resume(attempt(number), press());
         }
 
         private String reason(Act.HoldCourse act) {
@@ -195,7 +209,8 @@ public final class Decisions {
         }
 
         private void ready(String station) {
-            movements.ready(situation.course().station(station).orElseThrow(), at());
+            movements.ready(
+                    situation.course().station(station).orElseThrow(), request.receivedMicros());
         }
 
         private void withdraw(Act.Withdraw act) {

@@ -121,6 +121,17 @@ public final class Attempt {
         return !holds.isEmpty() && holds.get(holds.size() - 1).isOpen();
     }
 
+    /** Whether a hold began or ended with a press that has no time. */
+    public boolean hasUntimedHold() {
+        return holds.stream().anyMatch(hold -> !hold.isOpen() && !hold.isDated());
+    }
+
+    boolean has(TabletPress press) {
+        return turns.stream().anyMatch(turn -> turn.has(press))
+                || holds.stream().anyMatch(hold -> hold.has(press))
+                || calls.stream().anyMatch(call -> call.press() == press);
+    }
+
     public Optional<Turn> turnAt(String station) {
         return turns.stream().filter(t -> t.station().id().equals(station)).findFirst();
     }
@@ -146,8 +157,6 @@ public final class Attempt {
         releasedMicros = others.applyAsLong(releasedMicros);
         walkingFromMicros = others.applyAsLong(walkingFromMicros);
         signalAskedMicros = others.applyAsLong(signalAskedMicros);
-        holds.replaceAll(hold -> hold.carried(carry));
-        calls.replaceAll(call -> call.movedTo(others.applyAsLong(call.atMicros())));
     }
 
     @Override

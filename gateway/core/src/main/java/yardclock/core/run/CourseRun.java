@@ -10,7 +10,6 @@ import yardclock.core.fact.FactKind;
 import yardclock.core.fact.Gathering;
 import yardclock.core.passage.EdgeClocks;
 import yardclock.core.passage.TimedEdge;
-import yardclock.core.time.Shift;
 import yardclock.core.time.TimeLines;
 
 import java.util.ArrayList;
@@ -186,15 +185,31 @@ public final class CourseRun {
         return next;
     }
 
-    void endHold(Attempt attempt, long atMicros, int line, Gathering out) {
+    /** Presses that had no time have one now: what they count in is judged anew. */
+    public void date(Collection<TabletPress> presses, long nowMicros, Gathering out) {
+        for (StationRun run : stations.values()) {
+            for (Turn turn : run.turns()) {
+                if (presses.stream().anyMatch(turn::has)) {
+                    judge.judge(run, turn, nowMicros, out);
+                }
+            }
+        }
+        for (Attempt attempt : attempts.values()) {
+            if (presses.stream().anyMatch(attempt::has)) {
+                attempt.revision++;
+                tellOfficialTime(attempt, out);
+            }
+        }
+    }
+
+    void endHold(Attempt attempt, TabletPress at, Gathering out) {
         int last = attempt.holds.size() - 1;
-        Hold ended = attempt.holds.get(last).ended(atMicros, line);
+        Hold ended = attempt.holds.get(last).ended(at);
         attempt.holds.set(last, ended);
         attempt.revision++;
-        long apart = lines.apart(ended.inLine(), line).map(Shift::micros).orElse(0L);
-        long micros = ended.outMicros() - ended.inMicros() - apart;
-        out.conclude(
-                new Fact(FactKind.HOLD_OUT, attempt.number, "", "", null, micros, ended.reason()));
+        String reason = ended.reason();
+        long micros = ended.micros(lines);
+        out.conclude(new Fact(FactKind.HOLD_OUT, attempt.number, "", "", null, micros, reason));
     }
 
     /** Tells the official time of one who is through, now and whenever it changed. */
@@ -202,6 +217,10 @@ public final class CourseRun {
         if (attempt.phase == Attempt.Phase.FINISHED) {
             OfficialTime.of(plan, attempt).ifPresent(time -> out.conclude(time.fact()));
         }
+    }
+
+    public TimeLines lines() {
+        return lines;
     }
 
     TurnJudge judge() {

@@ -38,7 +38,11 @@ final class Derivation {
         this.nowMicros = nowMicros;
     }
 
-    /** A finish, and whether a tap stands in for a silent sensor. */
+    /**
+     * A finish, and whether a tap stands in for a silent sensor.
+     *
+     * @param mark null for a tap that has no time: it ends the station, and times nothing
+     */
     record Finish(Mark mark, boolean byFallback) {}
 
     /** When this must be derived again though nothing happens; MAX for never. */
@@ -58,14 +62,15 @@ final class Derivation {
     Mark start() {
         Trigger trigger = turn.station.start();
         Passage passage = concluded(judgeOf(trigger), turn.startFromMicros);
+        Mark tap = turn.startTap();
         if (passage == null) {
-            return turn.startTap;
+            return tap;
         }
         Mark automatic = Mark.automatic(passage.edge());
-        if (turn.startTap != null && isFarFrom(turn.startTap, automatic)) {
+        if (tap != null && isFarFrom(tap, automatic)) {
             disagrees = true;
-            boolean isLater = automatic.stamp().micros() > turn.startTap.stamp().micros();
-            return isLater ? turn.startTap : automatic;
+            boolean isLater = automatic.stamp().micros() > tap.stamp().micros();
+            return isLater ? tap : automatic;
         }
         return automatic;
     }
@@ -86,17 +91,17 @@ final class Derivation {
     }
 
     /** Finds what each checkpoint's sensor saw from the start on, whenever the finish was. */
-    void seekCheckpoints(Mark start) {
+    void seekCheckpoints(long fromMicros) {
         for (Checkpoint checkpoint : turn.station.checkpoints()) {
             if (!checkpoint.trigger().isJudged()) {
-                checkpoints.put(checkpoint.id(), seen(checkpoint, start));
+                checkpoints.put(checkpoint.id(), seen(checkpoint, fromMicros));
             }
         }
     }
 
-    private List<Mark> seen(Checkpoint checkpoint, Mark start) {
+    private List<Mark> seen(Checkpoint checkpoint, long fromMicros) {
         List<Mark> marks = new ArrayList<>();
-        long from = armedFrom(start, checkpoint.trigger());
+        long from = armedFrom(fromMicros, checkpoint.trigger());
         TriggerJudge judge = judgeOf(checkpoint.trigger());
         for (Passage passage : judge.counted(turn.evidence.inOrder(), from, checkpoint.count())) {
             if (passage.isConcluded(nowMicros)) {
@@ -122,8 +127,7 @@ final class Derivation {
     }
 
     /** MAX while what arms the trigger was not seen. */
-    private long armedFrom(Mark start, Trigger trigger) {
-        long from = start.stamp().micros();
+    private long armedFrom(long from, Trigger trigger) {
         return turn.station
                 .checkpoint(trigger.guards().armedBy())
                 .map(checkpoint -> Math.max(from, completeMicros(checkpoint)))
@@ -145,61 +149,73 @@ final class Derivation {
     }
 
     /** Null while there is none. */
-    Finish finish(Mark start) {
+    Finish finish(long startMicros) {
         Trigger trigger = turn.station.finish();
-        long from = armedFrom(start, trigger);
-        Mark seen = null;
+        long from = armedFrom(startMicros, trigger);
+        Tap pressed = turn.finishPress(allSeenMicros());
+        Mark tap = Tap.markOf(pressed);
+        Finish seen = null;
         if (from < Long.MAX_VALUE) {
-            seen = trigger.isJudged() ? judged(trigger, from) : automatic(trigger, from);
+            seen = trigger.isJudged() ? judged(trigger, from, pressed) : automatic(trigger, from);
         }
-        Mark tap = turn.finishTap;
         if (seen == null) {
-            return tap == null || tap.stamp().micros() <= start.stamp().micros()
-                    ? null
-                    : fallback();
+            boolean isNone = pressed == null || tap != null && tap.stamp().micros() <= startMicros;
+            return isNone ? null : fallback(pressed);
         }
         boolean wasTooEarly = tap != null && tap.stamp().micros() < allSeenMicros();
-        disagrees |= tap != null && (!wasTooEarly || !isAllSeen()) && isFarFrom(tap, seen);
-        return new Finish(seen, false);
+        boolean counts = tap != null && (!wasTooEarly || !isAllSeen());
+        disagrees |= counts && isFarFrom(tap, seen.mark());
+        return seen;
     }
 
     private boolean isAllSeen() {
         return allSeenMicros() < Long.MAX_VALUE;
     }
 
-    private Mark automatic(Trigger trigger, long fromMicros) {
+    private Finish automatic(Trigger trigger, long fromMicros) {
         Passage passage = concluded(judgeOf(trigger), fromMicros);
-        return passage == null ? null : Mark.automatic(passage.edge());
+        return passage == null ? null : new Finish(Mark.automatic(passage.edge()), false);
     }
 
     /**
      * The first press after everything required was seen, on the wired button before the tablet.
      * While something is still missing, the first press: a required act may be put right, and then
-     * the finish is judged again.
+     * the finish is judged again. A tap without a time counts where no press with one does.
      */
-    private Mark judged(Trigger trigger, long fromMicros) {
+    private Finish judged(Trigger trigger, long fromMicros, Tap pressed) {
         List<Mark> presses =
                 judgeOf(trigger).passages(turn.evidence.inOrder(), fromMicros).stream()
                         .map(p -> HandMarks.button(p.edge(), timing.judgedAllowanceMicros()))
                         .toList();
         List<Mark> inOrderOfTrust = new ArrayList<>(presses);
-        if (turn.finishTap != null && turn.finishTap.stamp().micros() >= fromMicros) {
-            inOrderOfTrust.add(turn.finishTap);
+        Mark tap = Tap.markOf(pressed);
+        if (tap != null && tap.stamp().micros() >= fromMicros) {
+            inOrderOfTrust.add(tap);
         }
         long allSeen = allSeenMicros();
-        return inOrderOfTrust.stream()
-                .filter(mark -> mark.stamp().micros() >= allSeen)
-                .findFirst()
-                .or(() -> inOrderOfTrust.stream().findFirst())
-                .orElse(null);
+        Mark counts =
+                inOrderOfTrust.stream()
+                        .filter(mark -> mark.stamp().micros() >= allSeen)
+                        .findFirst()
+                        .orElse(null);
+        boolean isUntimed = counts == null && pressed != null && tap == null;
+        if (isUntimed) {
+            return new Finish(null, false);
+        }
+        Mark mark = counts == null ? first(inOrderOfTrust) : counts;
+        return mark == null ? null : new Finish(mark, false);
     }
 
-    private Finish fallback() {
+    private static Mark first(List<Mark> marks) {
+        return marks.isEmpty() ? null : marks.get(0);
+    }
+
+    private Finish fallback(Tap pressed) {
         Guards guards = turn.station.finish().guards();
         long stay = Math.max(guards.staysForMicros(), guards.clearForMicros());
-        long due = turn.finishTap.stamp().micros() + FALLBACK_MICROS + stay;
+        long due = pressed.press().shownMicros() + FALLBACK_MICROS + stay;
         if (nowMicros >= due) {
-            return new Finish(turn.finishTap, true);
+            return new Finish(pressed.mark(), true);
         }
         wakeAt(due);
         return null;

@@ -163,11 +163,11 @@ public record Elapsed(long micros, long lowerMicros, long upperMicros, Parts par
     }
 
     /** Less what was credited, whose ends are presses too. */
-    Elapsed less(long creditMicros, long eitherWayMicros) {
+    Elapsed less(Credit credit) {
         return new Elapsed(
-                micros - creditMicros,
-                lowerMicros - creditMicros - eitherWayMicros,
-                upperMicros - creditMicros + eitherWayMicros,
-                parts.withHold(2 * eitherWayMicros));
+                micros - credit.micros(),
+                lowerMicros - credit.micros() - credit.moreMicros(),
+                upperMicros - credit.micros() + credit.lessMicros(),
+                parts.withHold(credit.moreMicros() + credit.lessMicros()));
     }
 }

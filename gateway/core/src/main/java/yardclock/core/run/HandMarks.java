@@ -15,12 +15,6 @@ public final class HandMarks {
     static final long LATER_MICROS = 30_000;
     public static final long PAIR_MICROS = 200_000;
 
-    /**
-     * How long a tap may have been under way before the gateway had it. Tablets' clocks are not
-     * compared with the gateway's yet, so this much real time stands in for it.
-     */
-    static final long UNDER_WAY_REAL_MICROS = 2_000_000;
-
     private HandMarks() {}
 
     /** A press on a wired button: the edge is exact, the person is not. */
@@ -46,10 +40,8 @@ public final class HandMarks {
                 best.upperMicros() - LATER_MICROS - allowance);
     }
 
-    /** A tap on a tablet, known only by when it reached the gateway. */
-    static Mark tap(long receivedMicros, int line, int speed, Mark.Press press) {
-        long sent = receivedMicros - UNDER_WAY_REAL_MICROS * speed;
-        Stamp stamp = pressed(new Stamp(receivedMicros, sent, receivedMicros), press);
-        return new Mark(stamp, Mark.Source.TAP, null, press, null, line);
+    /** A tap on a tablet, dated by the tablet's own clock. */
+    static Mark tap(Stamp stamp, int line, Mark.Press press) {
+        return new Mark(pressed(stamp, press), Mark.Source.TAP, null, press, null, line);
     }
 }

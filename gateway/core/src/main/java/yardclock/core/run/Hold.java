@@ -1,29 +1,42 @@
 package yardclock.core.run;
 
-import yardclock.core.time.Carry;
+import yardclock.core.time.Shift;
+import yardclock.core.time.TimeLines;
 
 /**
- * A pause of one candidate that is credited. Both ends are a person's presses, a pair by one
- * person.
+ * A pause of one candidate that is credited. Both ends are presses as a rule; a run's own end ends
+ * it too.
  *
- * @param outMicros −1 while it lasts
- * @param inLine the gateway's time line at the one end, {@code outLine} at the other
+ * @param out null while it lasts
  */
-public record Hold(long inMicros, long outMicros, String reason, int inLine, int outLine) {
+public record Hold(TabletPress in, TabletPress out, String reason) {
     public boolean isOpen() {
-        return outMicros < 0;
+        return out == null;
     }
 
-    static Hold begun(long atMicros, String reason, int line) {
-        return new Hold(atMicros, -1, reason, line, line);
+    public Hold ended(TabletPress at) {
+        return new Hold(in, at, reason);
     }
 
-    Hold ended(long atMicros, int line) {
-        return new Hold(inMicros, Math.max(inMicros, atMicros), reason, inLine, line);
+    /** When it began, for showing how long it lasts. */
+    public long shownSinceMicros() {
+        return in.shownMicros();
     }
 
-    Hold carried(Carry carry) {
-        long out = isOpen() ? outMicros : outMicros + carry.of(outLine);
-        return new Hold(inMicros + carry.of(inLine), out, reason, inLine, outLine);
+    boolean isDated() {
+        return in.isDated() && !isOpen() && out.isDated();
+    }
+
+    boolean has(TabletPress press) {
+        return in == press || out == press;
+    }
+
+    /** How long it was as pressed; −1 while one of its ends has no time. */
+    long micros(TimeLines lines) {
+        if (!isDated()) {
+            return -1;
+        }
+        long apart = lines.apart(in.line(), out.line()).map(Shift::micros).orElse(0L);
+        return Math.max(0, out.stamp().micros() - in.stamp().micros() - apart);
     }
 }

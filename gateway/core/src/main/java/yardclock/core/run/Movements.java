@@ -45,20 +45,18 @@ public final class Movements {
         }
     }
 
-    public void tap(
-            Attempt attempt, StationRun run, String point, String device, long receivedMicros) {
+    public void tap(Attempt attempt, StationRun run, String point, TabletPress press) {
         Turn turn = attempt.turnAt(run.station.id()).orElse(run.current());
         Trigger finish = run.station.finish();
         boolean judged = point.equals(TurnJudge.FINISH) && finish.isJudged();
         long allowance = judged ? course.plan.timing().judgedAllowanceMicros() : 0;
-        Mark.Press press = new Mark.Press(device, allowance);
-        Mark tap = HandMarks.tap(receivedMicros, course.lines.current(), course.speed, press);
+        Tap tap = new Tap(press, allowance);
         switch (point) {
             case TurnJudge.START -> turn.startTap = turn.startTap == null ? tap : turn.startTap;
             case TurnJudge.FINISH -> turn.addFinishTap(tap);
             default -> {
                 turn.addCheckpointTap(point, tap);
-                out.conclude(mark(turn, attempt, point, tap));
+                out.conclude(mark(turn, attempt, point, tap.mark()));
             }
         }
         attempt.revision++;
@@ -71,9 +69,9 @@ public final class Movements {
                 attempt.number,
                 turn.station.id(),
                 point,
-                tap.stamp(),
+                tap == null ? null : tap.stamp(),
                 0,
-                tap.source().name());
+                Mark.Source.TAP.name());
     }
 
     public void confirm(Attempt attempt, Turn turn) {
@@ -87,8 +85,8 @@ public final class Movements {
     /** The proctor's taps stand, or the time read from a stop-watch counts from the start. */
     public void handTime(Attempt attempt, Turn turn, long splitMicros, String words) {
         if (splitMicros == 0) {
-            turn.ruledStart = turn.startTap == null ? turn.start : turn.startTap;
-            turn.ruledFinish = turn.finishTap;
+            turn.ruledStart = turn.startTap() == null ? turn.start : turn.startTap();
+            turn.ruledFinish = turn.finishTap();
         } else if (turn.start != null) {
             turn.ruledFinish = pairedWith(turn.start, splitMicros);
         } else {
@@ -152,14 +150,14 @@ public final class Movements {
         attempt.revision++;
     }
 
-    public void hold(Attempt attempt, long atMicros, String reason) {
-        attempt.holds.add(Hold.begun(atMicros, reason, course.lines.current()));
+    public void hold(Attempt attempt, TabletPress press, String reason) {
+        attempt.holds.add(new Hold(press, null, reason));
         attempt.revision++;
         out.conclude(Fact.of(FactKind.HOLD_IN, attempt.number, "", reason));
     }
 
-    public void resume(Attempt attempt, long atMicros) {
-        course.endHold(attempt, atMicros, course.lines.current(), out);
+    public void resume(Attempt attempt, TabletPress press) {
+        course.endHold(attempt, press, out);
     }
 
     public void holdCourse(String words) {
@@ -175,13 +173,13 @@ public final class Movements {
     }
 
     /** Everyone on the course is held at once; each is resumed by a person. */
-    public void stopAll(String words, long atMicros) {
+    public void stopAll(String words, TabletPress press) {
         course.status = CourseRun.Course.STOPPED;
         course.statusWords = words;
         out.conclude(Fact.of(FactKind.STOPPED, 0, "", words));
         course.attempts.values().stream()
                 .filter(a -> a.isOnCourse() && !a.isHeld())
-                .forEach(a -> hold(a, atMicros, "stopped"));
+                .forEach(a -> hold(a, press, "stopped"));
     }
 
     /** After a stop new releases stay on hold until the coordinator resumes them. */
@@ -200,7 +198,7 @@ public final class Movements {
     /** Ends an attempt before its time: the outcome's word and why. */
     public void end(Attempt attempt, String outcome, String words) {
         if (attempt.isHeld()) {
-            resume(attempt, nowMicros);
+            resume(attempt, TabletPress.of(Stamp.exactly(nowMicros), course.lines));
         }
         attempt.ended = outcome;
         attempt.endedWords = words;

@@ -13,13 +13,13 @@ import java.util.function.Function;
  * Finish of the last station − start of the first − credited holds, in microseconds, with limits.
  * Never a sum of splits: one running clock, whose errors do not add up over the stations.
  *
- * @param creditMicros the credited holds; each end of one is a press, ± 0.20 s a pair
+ * @param creditMicros the credited holds; each end of one is a press, see {@link Credit}
  */
 public record OfficialTime(int number, Elapsed elapsed, long creditMicros) {
 
     /**
-     * Empty while either end is missing or was ruled void, while a hold is still open, and when
-     * gateway time broke off in between and nothing says for how long.
+     * Empty while either end is missing or was ruled void, while a hold is still open or has no
+     * time, and when gateway time broke off in between and nothing says for how long.
      */
     public static Optional<OfficialTime> of(ExamPlan plan, Attempt attempt) {
         return of(plan, attempt, Turn::start, Turn::finish);
@@ -43,18 +43,14 @@ public record OfficialTime(int number, Elapsed elapsed, long creditMicros) {
         if (start == null || finish == null || attempt.isHeld()) {
             return Optional.empty();
         }
-        Optional<Shift> apart = apart(attempt, start, finish);
-        if (apart.isEmpty()) {
-            return Optional.empty();
-        }
-        long credit = 0;
-        long creditError = 0;
-        for (Hold hold : attempt.holds()) {
-            credit += creditWithin(hold, start, finish);
-            creditError += touches(hold, start, finish) ? HandMarks.PAIR_MICROS : 0;
-        }
-        Elapsed elapsed = Elapsed.across(start, finish, apart.get()).less(credit, creditError);
-        return Optional.of(new OfficialTime(attempt.number(), elapsed, credit));
+        Optional<Credit> credit = Credit.of(attempt.holds(), start, finish);
+        Optional<Shift> apart = credit.flatMap(c -> apart(attempt, start, finish));
+        return apart.map(
+                a ->
+                        new OfficialTime(
+                                attempt.number(),
+                                Elapsed.across(start, finish, a).less(credit.get()),
+                                credit.get().micros()));
     }
 
     /**
@@ -65,12 +61,12 @@ public record OfficialTime(int number, Elapsed elapsed, long creditMicros) {
         Optional<Shift> sum = Optional.of(Shift.NONE);
         int from = start.line();
         for (Hold hold : attempt.holds()) {
-            if (creditWithin(hold, start, finish) > 0) {
-                boolean isBegunBefore = hold.inMicros() <= start.best().micros();
-                int in = isBegunBefore ? start.line() : hold.inLine();
+            if (Credit.within(hold, start, finish) > 0) {
+                boolean isBegunBefore = hold.in().stamp().micros() <= start.best().micros();
+                int in = isBegunBefore ? start.line() : hold.in().line();
                 sum = plus(sum, attempt.lines.apart(from, in));
-                boolean isOverAfter = hold.outMicros() >= finish.best().micros();
-                from = isOverAfter ? finish.line() : hold.outLine();
+                boolean isOverAfter = hold.out().stamp().micros() >= finish.best().micros();
+                from = isOverAfter ? finish.line() : hold.out().line();
             }
         }
         return plus(sum, attempt.lines.apart(from, finish.line()));
@@ -85,19 +81,6 @@ public record OfficialTime(int number, Elapsed elapsed, long creditMicros) {
                 .filter(turn -> turn.ruled() != SplitState.VOID)
                 .map(of)
                 .orElse(null);
-    }
-
-    /** Only the part of a hold that lies between start and finish is credited. */
-    private static long creditWithin(Hold hold, Mark start, Mark finish) {
-        long in = Math.max(hold.inMicros(), start.best().micros());
-        long out = Math.min(hold.outMicros(), finish.best().micros());
-        return Math.max(0, out - in);
-    }
-
-    /** Whether the hold can have lain within the run, its presses being what they are. */
-    private static boolean touches(Hold hold, Mark start, Mark finish) {
-        return hold.outMicros() + HandMarks.PAIR_MICROS > start.best().lowerMicros()
-                && hold.inMicros() - HandMarks.PAIR_MICROS < finish.best().upperMicros();
     }
 
     Fact fact() {

@@ -13,6 +13,10 @@ public final class Splits {
                     "el reloj de la central se interrumpió; indique el tiempo a mano");
     private static final Text NO_FINISH =
             new Text("the finish was not seen", "no se vio la llegada");
+    private static final Text UNTIMED =
+            new Text(
+                    "no time: this tablet's clock was never compared",
+                    "sin tiempo: el reloj de esta tableta nunca se comparó");
     private static final Text BY_TAP =
             new Text(
                     "the sensor saw no finish; the proctor's tap stands in",
@@ -98,10 +102,10 @@ public final class Splits {
             return INTERRUPTED;
         }
         if (turn.start() == null) {
-            return NO_START;
+            return turn.isStartUntimed() ? UNTIMED : NO_START;
         }
         if (turn.finish() == null || !turn.isFinished() && !turn.isRuled()) {
-            return NO_FINISH;
+            return turn.isFinishUntimed() ? UNTIMED : NO_FINISH;
         }
         for (Checkpoint checkpoint : turn.station.checkpoints()) {
             if (!turn.isSeen(checkpoint)) {
@@ -109,6 +113,9 @@ public final class Splits {
                         "not seen: " + checkpoint.name().en(),
                         "no visto: " + checkpoint.name().es());
             }
+        }
+        if (turn.isCheckpointUntimed()) {
+            return UNTIMED;
         }
         if (turn.disagrees()) {
             return DISAGREE;

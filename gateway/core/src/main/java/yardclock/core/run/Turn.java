@@ -24,6 +24,12 @@ import java.util.function.LongUnaryOperator;
  * rulings are kept beside them.
  */
 public final class Turn {
+    /** Presses of one point beyond this say nothing new; they stay in the journal. */
+    private static final int TAPS_MAX = 64;
+
+    /** Stands for "seen, but nobody can say when". */
+    static final long SEEN_SOMETIME = Long.MIN_VALUE;
+
     final Station station;
     private final TimeLines lines;
     private final int line;
@@ -48,6 +54,9 @@ public final class Turn {
     /** A sensor and the proctor's tap can't both be right. */
     boolean disagrees;
 
+    /** A start without a time was not before this: the candidate was elsewhere, or not sent. */
+    long untimedFromMicros;
+
     /** The attempt ended here before its time: what comes after changes nothing. */
     boolean isClosed;
 
@@ -58,9 +67,9 @@ public final class Turn {
     int unassigned;
 
     final Map<String, List<Mark>> checkpoints = new LinkedHashMap<>();
-    Mark startTap;
-    Mark finishTap;
-    final Map<String, List<Mark>> checkpointTaps = new LinkedHashMap<>();
+    Tap startTap;
+    private final List<Tap> finishTaps = new ArrayList<>();
+    final Map<String, List<Tap>> checkpointTaps = new LinkedHashMap<>();
     SplitState ruled;
     Mark ruledStart;
     Mark ruledFinish;
@@ -85,8 +94,9 @@ public final class Turn {
         return number;
     }
 
+    /** Seen, or pressed on a tablet whose clock was not compared: then without a time. */
     public boolean isStarted() {
-        return start != null;
+        return number != 0;
     }
 
     public boolean isFinished() {
@@ -115,12 +125,41 @@ public final class Turn {
         return finishConcluded ? finish : null;
     }
 
+    /** The start as tapped; null while there is none with a time. */
     public Mark startTap() {
-        return startTap;
+        return Tap.markOf(startTap);
     }
 
     public Mark finishTap() {
-        return finishTap;
+        return Tap.markOf(finishPress(allSeenMicros()));
+    }
+
+    /** Whether a start was tapped that has no time. */
+    public boolean isStartUntimed() {
+        return start() == null && startTap != null && !startTap.isTimed();
+    }
+
+    /** Whether a finish was tapped that has no time. */
+    public boolean isFinishUntimed() {
+        Tap press = finishPress(allSeenMicros());
+        return finish() == null && press != null && !press.isTimed();
+    }
+
+    /** Whether a checkpoint was seen only by a tap that has no time. */
+    public boolean isCheckpointUntimed() {
+        return station.checkpoints().stream()
+                .anyMatch(
+                        c ->
+                                completeMicros(
+                                                c,
+                                                checkpoints.get(c.id()),
+                                                checkpointTaps.get(c.id()))
+                                        == SEEN_SOMETIME);
+    }
+
+    /** From when on this turn's sensors are looked at for more than its start. */
+    long fromMicros() {
+        return start == null ? untimedFromMicros : start.stamp().micros();
     }
 
     public boolean finishByFallback() {
@@ -151,19 +190,20 @@ public final class Turn {
 
     /** Whether the proctor's own taps, or the start and a tap, can be told apart in time. */
     public boolean hasHandMarks() {
-        Mark from = startTap == null ? start() : startTap;
-        return from != null
-                && finishTap != null
-                && lines.apart(from.line(), finishTap.line()).isPresent();
+        Mark from = startTap() == null ? start() : startTap();
+        Mark to = finishTap();
+        return from != null && to != null && lines.apart(from.line(), to.line()).isPresent();
     }
 
     /** By the proctor's own pair of taps; −1 without one. */
     long handMicros() {
-        if (startTap == null || finishTap == null) {
+        Mark from = startTap();
+        Mark to = finishTap();
+        if (from == null || to == null) {
             return -1;
         }
-        long micros = finishTap.best().micros() - startTap.best().micros();
-        return lines.apart(startTap.line(), finishTap.line())
+        long micros = to.best().micros() - from.best().micros();
+        return lines.apart(from.line(), to.line())
                 .map(apart -> micros - apart.micros())
                 .orElse(-1L);
     }
@@ -189,15 +229,13 @@ public final class Turn {
     void carry(Carry carry, LongUnaryOperator others) {
         openMicros += carry.of(line);
         startFromMicros = others.applyAsLong(startFromMicros);
+        untimedFromMicros = others.applyAsLong(untimedFromMicros);
         evidence.carry(carry);
         start = carried(start, carry);
         finish = carried(finish, carry);
-        startTap = carried(startTap, carry);
-        finishTap = carried(finishTap, carry);
         ruledStart = carried(ruledStart, carry);
         ruledFinish = carried(ruledFinish, carry);
         checkpoints.replaceAll((id, marks) -> carried(marks, carry));
-        checkpointTaps.replaceAll((id, marks) -> new ArrayList<>(carried(marks, carry)));
     }
 
     private static Mark carried(Mark mark, Carry carry) {
@@ -309,32 +347,62 @@ public final class Turn {
                 .orElse(Long.MIN_VALUE);
     }
 
-    /** When a checkpoint was complete, by its sensor or by taps; MAX while it is not. */
-    static long completeMicros(Checkpoint checkpoint, List<Mark> seen, List<Mark> taps) {
-        return Math.min(
-                completeMicros(seen, checkpoint.count()), completeMicros(taps, checkpoint.count()));
+    /**
+     * When a checkpoint was complete, by its sensor or by taps; MAX while it is not, {@link
+     * #SEEN_SOMETIME} when only taps without a time say so.
+     */
+    static long completeMicros(Checkpoint checkpoint, List<Mark> seen, List<Tap> taps) {
+        long bySensor = nth(seen, checkpoint.count());
+        long byTaps = nthTap(taps, checkpoint.count());
+        boolean isTimed = byTaps != SEEN_SOMETIME;
+        return !isTimed && bySensor < Long.MAX_VALUE ? bySensor : Math.min(bySensor, byTaps);
     }
 
-    private static long completeMicros(List<Mark> marks, int count) {
+    private static long nth(List<Mark> marks, int count) {
         return marks == null || marks.size() < count
                 ? Long.MAX_VALUE
                 : marks.get(count - 1).stamp().micros();
     }
 
-    /** Another press takes the first one's place only if that came before everything was seen. */
-    void addFinishTap(Mark tap) {
-        long allSeen = allSeenMicros();
-        boolean wasTooEarly =
-                finishTap != null
-                        && allSeen < Long.MAX_VALUE
-                        && finishTap.stamp().micros() < allSeen;
-        if (finishTap == null || wasTooEarly) {
-            finishTap = tap;
+    private static long nthTap(List<Tap> taps, int count) {
+        if (taps == null || taps.size() < count) {
+            return Long.MAX_VALUE;
+        }
+        boolean isTimed = taps.subList(0, count).stream().allMatch(Tap::isTimed);
+        return isTimed ? taps.get(count - 1).mark().stamp().micros() : SEEN_SOMETIME;
+    }
+
+    void addFinishTap(Tap tap) {
+        if (finishTaps.size() < TAPS_MAX) {
+            finishTaps.add(tap);
         }
     }
 
-    void addCheckpointTap(String checkpoint, Mark tap) {
-        checkpointTaps.computeIfAbsent(checkpoint, c -> new ArrayList<>()).add(tap);
+    void addCheckpointTap(String checkpoint, Tap tap) {
+        List<Tap> taps = checkpointTaps.computeIfAbsent(checkpoint, c -> new ArrayList<>());
+        if (taps.size() < TAPS_MAX) {
+            taps.add(tap);
+        }
+    }
+
+    /**
+     * The press on finish that counts: the first, unless it came before everything was seen and
+     * another came after. One without a time can't be called too early. Null while there is none.
+     */
+    Tap finishPress(long allSeenMicros) {
+        for (Tap tap : finishTaps) {
+            if (!tap.isTimed() || tap.mark().stamp().micros() >= allSeenMicros) {
+                return tap;
+            }
+        }
+        return finishTaps.isEmpty() ? null : finishTaps.get(0);
+    }
+
+    boolean has(TabletPress press) {
+        return startTap != null && startTap.press() == press
+                || finishTaps.stream().anyMatch(tap -> tap.press() == press)
+                || checkpointTaps.values().stream()
+                        .anyMatch(taps -> taps.stream().anyMatch(tap -> tap.press() == press));
     }
 
     @Override
@@ -357,7 +425,8 @@ public final class Turn {
                 Integer.toString(unassigned),
                 checkpoints.toString(),
                 String.valueOf(startTap),
-                String.valueOf(finishTap),
+                finishTaps.toString(),
+                Long.toString(untimedFromMicros),
                 checkpointTaps.toString(),
                 String.valueOf(ruled),
                 String.valueOf(ruledStart),

@@ -7,6 +7,7 @@ import yardclock.core.fact.Fact;
 import yardclock.core.fact.FactKind;
 import yardclock.core.fact.Gathering;
 import yardclock.core.passage.TriggerJudge;
+import yardclock.core.time.Stamp;
 
 import java.util.List;
 import java.util.Map;
@@ -48,7 +49,7 @@ final class TurnJudge {
                 turn.number == 0
                         ? seekOwner(run, turn, says, nowMicros, out)
                         : restart(turn, says, out);
-        if (start != null) {
+        if (start != null || turn.isStarted()) {
             derive(run, turn, says, nowMicros, out);
         }
         turn.wakeMicros = Math.min(turn.wakeMicros, says.wakeMicros());
@@ -69,10 +70,15 @@ final class TurnJudge {
         Attempt attempt = expected.get();
         turn.startFromMicros = Math.max(turn.openMicros, earliestStart(attempt, index));
         Mark start = says.start();
-        if (start != null) {
+        if (start != null || turn.startTap != null) {
+            turn.untimedFromMicros = Math.max(turn.openMicros, sentMicros(attempt, index));
             begin(run, attempt, start, nowMicros, out);
         }
         return start;
+    }
+
+    private static long sentMicros(Attempt attempt, int index) {
+        return index > 0 ? attempt.walkingFromMicros : attempt.releasedMicros;
     }
 
     private void countUnassigned(Turn turn, Gathering out) {
@@ -103,10 +109,15 @@ final class TurnJudge {
                 : attempt.signalAskedMicros - SIGNAL_SLACK_MICROS;
     }
 
-    /** Gives the station's turn to a candidate whose start was seen, or tapped. */
+    /**
+     * Gives the station's turn to a candidate whose start was seen, or tapped.
+     *
+     * @param start null for a tap that has no time
+     */
     private void begin(StationRun run, Attempt attempt, Mark start, long nowMicros, Gathering out) {
         Turn turn = run.current();
-        turn.evidence.forgetBefore(Math.min(turn.startFromMicros, start.stamp().lowerMicros()));
+        long earliest = start == null ? turn.untimedFromMicros : start.stamp().lowerMicros();
+        turn.evidence.forgetBefore(Math.min(turn.startFromMicros, earliest));
         turn.number = attempt.number;
         turn.start = start;
         attempt.turns.add(turn);
@@ -114,16 +125,16 @@ final class TurnJudge {
         attempt.signalAskedMicros = -1;
         attempt.revision++;
         run.moveTo(StationRun.State.IN_USE, nowMicros);
-        out.conclude(fact(FactKind.MARK_PROPOSED, turn, START, start, start.source().name()));
+        out.conclude(fact(FactKind.MARK_PROPOSED, turn, START, start, sourceOf(start)));
         out.conclude(Fact.of(FactKind.STATION_IN_USE, turn.number, turn.station.id(), ""));
     }
 
     /** The start as it stands now; what was concluded stays, even if its evidence is gone. */
     private Mark restart(Turn turn, Derivation says, Gathering out) {
         Mark start = says.start();
-        if (start == null) {
+        if (start == null && turn.start != null) {
             doubt(turn, START, turn.start, out);
-        } else if (!start.isSame(turn.start)) {
+        } else if (start != null && !start.isSame(turn.start)) {
             turn.start = start;
             turn.compareOnOneClock(course.clocks);
             tellChanged(turn, START, start, out);
@@ -132,8 +143,8 @@ final class TurnJudge {
     }
 
     private void derive(StationRun run, Turn turn, Derivation says, long nowMicros, Gathering out) {
-        says.seekCheckpoints(turn.start);
-        Derivation.Finish finish = says.finish(turn.start);
+        says.seekCheckpoints(turn.fromMicros());
+        Derivation.Finish finish = says.finish(turn.fromMicros());
         Mark until = finish == null ? turn.derivedFinish() : finish.mark();
         boolean wasDoubtful = turn.disagrees;
         turn.disagrees = says.disagrees();
@@ -147,7 +158,7 @@ final class TurnJudge {
         turn.finishByFallback = finish.byFallback();
         if (!turn.finishConcluded) {
             conclude(run, turn, finish.mark(), nowMicros, out);
-        } else if (!finish.mark().isSame(turn.finish)) {
+        } else if (!isSame(finish.mark(), turn.finish)) {
             turn.finish = finish.mark();
             turn.compareOnOneClock(course.clocks);
             tellChanged(turn, FINISH, turn.finish, out);
@@ -193,13 +204,14 @@ final class TurnJudge {
         Mark start = says.start();
         Derivation.Finish finish = null;
         if (start != null) {
-            says.seekCheckpoints(start);
-            finish = says.finish(start);
+            says.seekCheckpoints(start.stamp().micros());
+            finish = says.finish(start.stamp().micros());
         }
         boolean isOther =
                 start != null && !start.isSame(turn.start)
                         || finish != null
                                 && !finish.byFallback()
+                                && finish.mark() != null
                                 && !finish.mark().isSame(turn.derivedFinish());
         if (isOther) {
             turn.late = true;
@@ -208,12 +220,15 @@ final class TurnJudge {
         }
     }
 
+    /**
+     * @param finish null for a tap that has no time: the station is over all the same
+     */
     private void conclude(StationRun run, Turn turn, Mark finish, long nowMicros, Gathering out) {
         turn.finish = finish;
         turn.finishConcluded = true;
         turn.compareOnOneClock(course.clocks);
         bump(turn);
-        out.conclude(fact(FactKind.MARK_PROPOSED, turn, FINISH, finish, finish.source().name()));
+        out.conclude(fact(FactKind.MARK_PROPOSED, turn, FINISH, finish, sourceOf(finish)));
         proposeSplit(turn, out);
         if (run.current() == turn && run.state == StationRun.State.IN_USE) {
             run.moveTo(StationRun.State.TO_BE_RESET, nowMicros);
@@ -221,7 +236,7 @@ final class TurnJudge {
         }
         Attempt attempt = course.attempts.get(turn.number);
         if (attempt.phase == Attempt.Phase.AT_STATION) {
-            advance(attempt, finish.stamp().lowerMicros(), nowMicros, out);
+            advance(attempt, leftMicros(turn), nowMicros, out);
         }
     }
 
@@ -232,7 +247,7 @@ final class TurnJudge {
         if (attempt.stationIndex == course.plan.stations().size()) {
             attempt.phase = Attempt.Phase.FINISHED;
             if (attempt.isHeld()) {
-                endHold(attempt, nowMicros, out);
+                course.endHold(attempt, end(attempt, nowMicros), out);
             }
             course.tellOfficialTime(attempt, out);
             return;
@@ -255,19 +270,22 @@ final class TurnJudge {
                 attempt.phase == Attempt.Phase.WALKING
                         && attempt.stationIndex == course.plan.indexOf(turn.station.id()) + 1;
         if (walksFromHere) {
-            attempt.walkingFromMicros = turn.finish.stamp().lowerMicros();
+            attempt.walkingFromMicros = leftMicros(turn);
             seekNextStart(attempt, nowMicros, out);
         }
     }
 
+    /** When the candidate left, at the earliest. */
+    private static long leftMicros(Turn turn) {
+        return turn.finish == null ? turn.fromMicros() : turn.finish.stamp().lowerMicros();
+    }
+
     /** A hold that nobody ended ends with the run: there is nothing left to hold. */
-    private void endHold(Attempt attempt, long nowMicros, Gathering out) {
+    private TabletPress end(Attempt attempt, long nowMicros) {
         Mark finish = attempt.turns.get(attempt.turns.size() - 1).finish();
-        if (finish == null) {
-            course.endHold(attempt, nowMicros, course.lines.current(), out);
-        } else {
-            course.endHold(attempt, finish.stamp().micros(), finish.line(), out);
-        }
+        return finish == null
+                ? TabletPress.of(Stamp.exactly(nowMicros), course.lines)
+                : TabletPress.of(finish.best(), finish.line(), course.lines);
     }
 
     private void proposeSplit(Turn turn, Gathering out) {
@@ -286,7 +304,7 @@ final class TurnJudge {
 
     private void tellChanged(Turn turn, String point, Mark mark, Gathering out) {
         bump(turn);
-        out.conclude(fact(FactKind.MARK_CHANGED, turn, point, mark, mark.source().name()));
+        out.conclude(fact(FactKind.MARK_CHANGED, turn, point, mark, sourceOf(mark)));
         if (turn.finishConcluded) {
             proposeSplit(turn, out);
             course.tellOfficialTime(course.attempts.get(turn.number), out);
@@ -316,6 +334,14 @@ final class TurnJudge {
                             "The start signal was not answered. Look at the horn, or start by word"
                                     + " and tap."));
         }
+    }
+
+    private static boolean isSame(Mark mark, Mark before) {
+        return mark == null ? before == null : mark.isSame(before);
+    }
+
+    private static String sourceOf(Mark mark) {
+        return (mark == null ? Mark.Source.TAP : mark.source()).name();
     }
 
     private static Fact fact(FactKind kind, Turn turn, String point, Mark mark, String words) {

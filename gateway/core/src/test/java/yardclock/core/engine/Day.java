@@ -24,6 +24,7 @@ public final class Day {
 
     private final List<Happening> happenings = new ArrayList<>();
     private final Map<String, TestUnit> units = new LinkedHashMap<>();
+    private final Map<String, TestTablet> tablets = new TreeMap<>();
     private final Map<Integer, Double> releases = new TreeMap<>();
     private double endSeconds;
 
@@ -181,19 +182,19 @@ public final class Day {
                 arrivals.add(edge(happening, link));
             } else {
                 Input ruling =
-                        new Input.Ruling(
-                                "day-" + key++,
-                                happening.device,
-                                0,
-                                happening.micros,
-                                -1,
-                                happening.act);
+                        tablet(happening.device)
+                                .press("day-" + key++, happening.act, happening.micros)
+                                .receivedAt(happening.device, happening.micros);
                 arrivals.add(new Arrival(happening.micros, ruling));
             }
         }
         signsOfLife(arrivals);
         arrivals.sort(Comparator.comparingLong(Arrival::micros));
         return arrivals;
+    }
+
+    private TestTablet tablet(String device) {
+        return tablets.computeIfAbsent(device, TestTablet::new);
     }
 
     private Arrival edge(Happening happening, Link link) {
@@ -209,6 +210,12 @@ public final class Day {
         for (TestUnit unit : units.values()) {
             for (double at = 0.5; at < endSeconds + 5; at += 5) {
                 Input.ExchangeAnswered answer = unit.exchange(micros(at), 4_000, 4_000);
+                arrivals.add(new Arrival(answer.gatewayReceivedMicros(), answer));
+            }
+        }
+        for (TestTablet tablet : tablets.values()) {
+            for (double at = 0.4; at < endSeconds + 5; at += 5) {
+                Input.TabletExchange answer = tablet.exchange(micros(at), 4_000, 4_000);
                 arrivals.add(new Arrival(answer.gatewayReceivedMicros(), answer));
             }
         }

@@ -116,6 +116,7 @@ class DigestTest {
                         x.unitSentTick(),
                         x.gatewayReceivedMicros());
             }
+            case TABLET_EXCHANGE -> otherExchange((Input.TabletExchange) input);
             case CLIMATE -> new Input.Climate("u7", 2_501, 4_000, null, null, null, 5);
             case CODE -> new Input.CodeIssued("other-code", Role.CREW, "");
             case ENROLMENT -> new Input.Enrolled("d", "Someone", Role.CREW, "c", "t");
@@ -123,11 +124,22 @@ class DigestTest {
                 Input.Ruling r = (Input.Ruling) input;
                 Act other = new Act.Note(0, "something else");
                 yield new Input.Ruling(
-                        r.key(), r.device(), 0, r.receivedMicros(), r.basis(), other);
+                        r.key(), r.device(), r.boot(), 0, r.receivedMicros(), r.basis(), other);
             }
             case SETTINGS_APPLIED -> new Input.SettingsApplied("u1", 3, "sensor 4");
             case DEADLINE -> new Input.UnitDown("u9");
         };
+    }
+
+    private static Input otherExchange(Input.TabletExchange x) {
+        return new Input.TabletExchange(
+                x.device(),
+                x.boot(),
+                x.id(),
+                x.gatewaySentMicros() - 1,
+                x.tabletReceivedTick(),
+                x.tabletSentTick(),
+                x.gatewayReceivedMicros());
     }
 
     private static String digestOf(List<Entry> journal) {

@@ -88,7 +88,14 @@ final class RandomYard {
         String unit = unit();
         String boot = yard.unit(unit).boot();
         long far = 1L << (10 + random.nextInt(38));
-        switch (random.nextInt(8)) {
+        switch (random.nextInt(12)) {
+            case 8 -> yard.tablet(proctorTablet()).load(Math.round(yard.now() * 1e6));
+            case 9 -> yard.compare(proctorTablet());
+            case 10 ->
+                    yard.take(
+                            new Input.TabletExchange(
+                                    proctorTablet(), "p" + far % 9, "x", far, far / 2, far, far));
+            case 11 -> tapWithoutClock();
             case 0 -> yard.unit(unit).reboot(Math.round(yard.now() * 1e6));
             case 1 -> yard.take(new Input.UnitDown(unit));
             case 2 -> yard.take(new Input.Edge(unit, boot, far, 1, 1, far));
@@ -101,6 +108,15 @@ final class RandomYard {
             case 6 -> yard.take(new Input.Epoch("m", "p", far, 0, 1, random.nextInt(3) > 0, "1"));
             default -> yard.take(new Input.SettingsApplied(unit, 2, ""));
         }
+    }
+
+    private String proctorTablet() {
+        return "proctor" + (1 + random.nextInt(4));
+    }
+
+    private void tapWithoutClock() {
+        Act tap = new Act.Tap(number(), pick(TestPlan.stations()), pick(POINTS));
+        yard.ruleWithoutClock(proctorTablet(), "w" + keys++, tap, -1);
     }
 
     /** What people who know their work would do next, so that the day goes on all the same. */

@@ -271,6 +271,7 @@ class ScriptedDayTest {
                 new Input.Ruling(
                         "try",
                         "coordinator1",
+                        "",
                         0,
                         last.gatewayMicros(),
                         -1,

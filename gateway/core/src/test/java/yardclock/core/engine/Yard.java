@@ -22,18 +22,22 @@ import java.util.Random;
  * lane that hands in deadlines. Time is moved by the test, in seconds; all else follows.
  *
  * <p>Edges reach the engine {@value #LINK_MICROS} µs after they happened unless a test holds them
- * back. Every entry is kept, so that a test can replay the day.
+ * back; rulings at once. A tablet that rules compares its clock before, when it has not done so
+ * lately. Every entry is kept, so that a test can replay the day.
  */
 public final class Yard {
     public static final long LINK_MICROS = 5_000;
     private static final long SECOND = 1_000_000;
     private static final int DEADLINES_IN_A_ROW = 50;
+    private static final long COMPARED_EVERY = 5 * SECOND;
 
     private final Engine engine = new Engine();
     private final List<Entry> journal = new ArrayList<>();
     private final List<Fact> facts = new ArrayList<>();
     private final List<Effect> effects = new ArrayList<>();
     private final Map<String, TestUnit> units = new LinkedHashMap<>();
+    private final Map<String, TestTablet> tablets = new LinkedHashMap<>();
+    private final Map<String, Long> compared = new LinkedHashMap<>();
     private long nowMicros;
     private long lastEntryMicros;
     private long keys;
@@ -75,6 +79,7 @@ public final class Yard {
     }
 
     public void enrol(String device, Role role) {
+        tablets.put(device, new TestTablet(device));
         take(new Input.CodeIssued("code-" + device, role, ""));
         take(new Input.Enrolled(device, "P. " + device, role, "code-" + device, "token-" + device));
     }
@@ -241,8 +246,50 @@ public final class Yard {
     }
 
     public Verdict rule(String device, String key, Act act, long basis) {
-        long received = Math.max(nowMicros, lastEntryMicros) + lineMicros;
-        return take(new Input.Ruling(key, device, 0, received, basis, act)).verdict();
+        TestTablet tablet = tablets.get(device);
+        if (tablet == null) {
+            return ruleWithoutClock(device, key, act, basis);
+        }
+        if (nowMicros - compared.getOrDefault(device, -COMPARED_EVERY) >= COMPARED_EVERY) {
+            compare(device);
+        }
+        return take(new Input.Ruling(
+                        key,
+                        device,
+                        tablet.boot(),
+                        tablet.tick(nowMicros),
+                        receivedMicros(),
+                        basis,
+                        act))
+                .verdict();
+    }
+
+    private long receivedMicros() {
+        return Math.max(nowMicros, lastEntryMicros) + lineMicros;
+    }
+
+    /** A ruling of a device that has no clock to speak of. */
+    public Verdict ruleWithoutClock(String device, String key, Act act, long basis) {
+        return take(new Input.Ruling(key, device, "", 0, receivedMicros(), basis, act)).verdict();
+    }
+
+    public TestTablet tablet(String device) {
+        return tablets.get(device);
+    }
+
+    /** An exchange with a tablet that ends now. */
+    public Outcome compare(String device) {
+        compared.put(device, nowMicros);
+        Input.TabletExchange x = tablets.get(device).exchange(nowMicros - 8_000, 4_000, 4_000);
+        return take(
+                new Input.TabletExchange(
+                        x.device(),
+                        x.boot(),
+                        x.id(),
+                        x.gatewaySentMicros() + lineMicros,
+                        x.tabletReceivedTick(),
+                        x.tabletSentTick(),
+                        x.gatewayReceivedMicros() + lineMicros));
     }
 
     /** As {@link #rule}, and it must be accepted. */

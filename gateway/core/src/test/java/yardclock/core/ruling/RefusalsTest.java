@@ -62,7 +62,7 @@ class RefusalsTest {
         Engine empty = new Engine();
         empty.apply(new Entry(1, 0, new Input.CodeIssued("c", Role.CREW, "")));
         empty.apply(new Entry(2, 0, new Input.Enrolled("d", "P", Role.CREW, "c", "t")));
-        Input ruling = new Input.Ruling("k", "d", 0, 0, -1, new Act.Note(0, ""));
+        Input ruling = new Input.Ruling("k", "d", "", 0, 0, -1, new Act.Note(0, ""));
         return empty.apply(new Entry(3, 0, ruling)).verdict();
     }
 
@@ -274,8 +274,8 @@ class RefusalsTest {
         Engine empty = new Engine();
         empty.apply(new Entry(1, 0, new Input.CodeIssued("c", Role.CREW, "")));
         empty.apply(new Entry(2, 0, new Input.Enrolled("d", "P", Role.CREW, "c", "t")));
-        Input stranger = new Input.Ruling("k1", "x", 0, 0, -1, new Act.Restart());
-        Input wrongRole = new Input.Ruling("k2", "d", 0, 0, -1, new Act.Restart());
+        Input stranger = new Input.Ruling("k1", "x", "", 0, 0, -1, new Act.Restart());
+        Input wrongRole = new Input.Ruling("k2", "d", "", 0, 0, -1, new Act.Restart());
         assertThat(empty.apply(new Entry(3, 0, stranger)).verdict().refusal())
                 .isEqualTo(Refusal.UNKNOWN_DEVICE);
         assertThat(empty.apply(new Entry(4, 0, wrongRole)).verdict().refusal())
