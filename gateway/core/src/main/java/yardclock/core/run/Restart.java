@@ -25,7 +25,7 @@ final class Restart {
     private enum Tie {
         UNKNOWN(""),
         KNOWN(
-                "The restart is bridged by field units that ran on: times across it are known"
+                "The restart is bridged by units or tablets that ran on: times across it are known"
                         + " again, with a wider interval."),
         CONTRADICTED(
                 "Field units contradict each other about how long the gateway was away: no time is"

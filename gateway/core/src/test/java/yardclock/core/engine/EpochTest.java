@@ -44,6 +44,7 @@ class EpochTest {
     void with_all_units_booted_anew_a_run_across_the_break_has_no_time_but_by_hand() {
         walk.at(10).release().station("walk").after(5).leaveMat("u2/1");
         rebootAll();
+        yard.loadTablets();
         begin(false);
         for (int unit = 1; unit <= 7; unit++) {
             yard.exchange("u" + unit);

@@ -182,6 +182,46 @@ class TabletTest {
     }
 
     @Test
+    void a_tablet_that_ran_on_over_a_replaced_board_ties_its_time_line_to_the_old_one() {
+        exchanges(12);
+        walk.at(70).release().station("walk");
+        long start = 70_200_000;
+        yard.loseGateway().after(20);
+        for (int unit = 1; unit <= 7; unit++) {
+            yard.unit("u" + unit).reboot(nowMicros());
+        }
+        yard.replaceBoard("m2", 5 * SECOND);
+        exchanges(6);
+        for (int unit = 1; unit <= 7; unit++) {
+            yard.exchange("u" + unit);
+        }
+        for (String station : TestPlan.stations().subList(1, 6)) {
+            walk.after(5).station(station);
+        }
+        long truth = nowMicros() - 100_000 - start;
+        assertThat(yard.result(101).officialMicros()).isCloseTo(truth, within(30_000L));
+        assertThat(truth).isBetween(yard.result(101).lowerMicros(), yard.result(101).upperMicros());
+        replaysTheSame();
+    }
+
+    @Test
+    void a_tap_made_while_the_gateway_was_away_has_the_time_of_its_press() {
+        exchanges(12);
+        yard.at(70);
+        toTheJudgedFinish();
+        yard.loseGateway().after(3);
+        TestTablet.Press press = finish(nowMicros());
+        long pressed = nowMicros();
+        yard.after(20).replaceBoard("m2", 5 * SECOND);
+        exchanges(6);
+        yard.take(press.receivedAt("proctor1", yard.view().gatewayMicros()));
+        long truth = pressed - 71_200_000;
+        assertThat(split("walk").line.splitMicros()).isCloseTo(truth, within(30_000L));
+        assertThat(truth)
+                .isBetween(split("walk").line.lowerMicros(), split("walk").line.upperMicros());
+    }
+
+    @Test
     void a_press_is_never_later_than_its_receipt() {
         exchanges(4);
         toTheJudgedFinish();

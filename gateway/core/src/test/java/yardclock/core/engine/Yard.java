@@ -273,6 +273,11 @@ public final class Yard {
         return take(new Input.Ruling(key, device, "", 0, receivedMicros(), basis, act)).verdict();
     }
 
+    /** Every tablet's page is loaded anew. */
+    public void loadTablets() {
+        tablets.values().forEach(tablet -> tablet.load(nowMicros));
+    }
+
     public TestTablet tablet(String device) {
         return tablets.get(device);
     }
