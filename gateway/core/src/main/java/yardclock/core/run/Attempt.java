@@ -127,7 +127,7 @@ public final class Attempt {
     }
 
     boolean has(TabletPress press) {
-        return turns.stream().anyMatch(turn -> turn.has(press))
+        return turns.stream().anyMatch(turn -> turn.taps.has(press))
                 || holds.stream().anyMatch(hold -> hold.has(press))
                 || calls.stream().anyMatch(call -> call.press() == press);
     }

@@ -189,7 +189,7 @@ public final class CourseRun {
     public void date(Collection<TabletPress> presses, long nowMicros, Gathering out) {
         for (StationRun run : stations.values()) {
             for (Turn turn : run.turns()) {
-                if (presses.stream().anyMatch(turn::has)) {
+                if (presses.stream().anyMatch(turn.taps::has)) {
                     judge.judge(run, turn, nowMicros, out);
                 }
             }

@@ -135,10 +135,7 @@ final class Derivation {
     }
 
     private long completeMicros(Checkpoint checkpoint) {
-        return Turn.completeMicros(
-                checkpoint,
-                checkpoints.get(checkpoint.id()),
-                turn.checkpointTaps.get(checkpoint.id()));
+        return turn.taps.completeMicros(checkpoint, checkpoints.get(checkpoint.id()));
     }
 
     private long allSeenMicros() {
@@ -152,7 +149,7 @@ final class Derivation {
     Finish finish(long startMicros) {
         Trigger trigger = turn.station.finish();
         long from = armedFrom(startMicros, trigger);
-        Tap pressed = turn.finishPress(allSeenMicros());
+        Tap pressed = turn.taps.finish(allSeenMicros());
         Mark tap = Tap.markOf(pressed);
         Finish seen = null;
         if (from < Long.MAX_VALUE) {

@@ -52,10 +52,10 @@ public final class Movements {
         long allowance = judged ? course.plan.timing().judgedAllowanceMicros() : 0;
         Tap tap = new Tap(press, allowance);
         switch (point) {
-            case TurnJudge.START -> turn.startTap = turn.startTap == null ? tap : turn.startTap;
-            case TurnJudge.FINISH -> turn.addFinishTap(tap);
+            case TurnJudge.START -> turn.taps.addStart(tap);
+            case TurnJudge.FINISH -> turn.taps.addFinish(tap);
             default -> {
-                turn.addCheckpointTap(point, tap);
+                turn.taps.addCheckpoint(point, tap);
                 out.conclude(mark(turn, attempt, point, tap.mark()));
             }
         }

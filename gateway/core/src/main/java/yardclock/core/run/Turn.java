@@ -9,7 +9,6 @@ import yardclock.core.time.Shift;
 import yardclock.core.time.Stamp;
 import yardclock.core.time.TimeLines;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,12 +23,6 @@ import java.util.function.LongUnaryOperator;
  * rulings are kept beside them.
  */
 public final class Turn {
-    /** Presses of one point beyond this say nothing new; they stay in the journal. */
-    private static final int TAPS_MAX = 64;
-
-    /** Stands for "seen, but nobody can say when". */
-    static final long SEEN_SOMETIME = Long.MIN_VALUE;
-
     final Station station;
     private final TimeLines lines;
     private final int line;
@@ -67,9 +60,7 @@ public final class Turn {
     int unassigned;
 
     final Map<String, List<Mark>> checkpoints = new LinkedHashMap<>();
-    Tap startTap;
-    private final List<Tap> finishTaps = new ArrayList<>();
-    final Map<String, List<Tap>> checkpointTaps = new LinkedHashMap<>();
+    final Taps taps = new Taps();
     SplitState ruled;
     Mark ruledStart;
     Mark ruledFinish;
@@ -127,34 +118,28 @@ public final class Turn {
 
     /** The start as tapped; null while there is none with a time. */
     public Mark startTap() {
-        return Tap.markOf(startTap);
+        return Tap.markOf(taps.start());
     }
 
     public Mark finishTap() {
-        return Tap.markOf(finishPress(allSeenMicros()));
+        return Tap.markOf(taps.finish(allSeenMicros()));
     }
 
     /** Whether a start was tapped that has no time. */
     public boolean isStartUntimed() {
-        return start() == null && startTap != null && !startTap.isTimed();
+        return start() == null && taps.start() != null && !taps.start().isTimed();
     }
 
     /** Whether a finish was tapped that has no time. */
     public boolean isFinishUntimed() {
-        Tap press = finishPress(allSeenMicros());
+        Tap press = taps.finish(allSeenMicros());
         return finish() == null && press != null && !press.isTimed();
     }
 
     /** Whether a checkpoint was seen only by a tap that has no time. */
     public boolean isCheckpointUntimed() {
         return station.checkpoints().stream()
-                .anyMatch(
-                        c ->
-                                completeMicros(
-                                                c,
-                                                checkpoints.get(c.id()),
-                                                checkpointTaps.get(c.id()))
-                                        == SEEN_SOMETIME);
+                .anyMatch(c -> completeMicros(c) == Taps.SEEN_SOMETIME);
     }
 
     /** From when on this turn's sensors are looked at for more than its start. */
@@ -326,7 +311,7 @@ public final class Turn {
     /** How often a checkpoint was seen, by its trigger or by the proctor, whichever saw more. */
     public int seen(Checkpoint checkpoint) {
         int automatic = checkpoints.getOrDefault(checkpoint.id(), List.of()).size();
-        int tapped = checkpointTaps.getOrDefault(checkpoint.id(), List.of()).size();
+        int tapped = taps.count(checkpoint);
         return Math.min(checkpoint.count(), Math.max(automatic, tapped));
     }
 
@@ -339,70 +324,15 @@ public final class Turn {
     }
 
     /** When all checkpoints were complete; MAX while one is not. */
-    long allSeenMicros() {
+    private long allSeenMicros() {
         return station.checkpoints().stream()
-                .mapToLong(
-                        c -> completeMicros(c, checkpoints.get(c.id()), checkpointTaps.get(c.id())))
+                .mapToLong(this::completeMicros)
                 .max()
                 .orElse(Long.MIN_VALUE);
     }
 
-    /**
-     * When a checkpoint was complete, by its sensor or by taps; MAX while it is not, {@link
-     * #SEEN_SOMETIME} when only taps without a time say so.
-     */
-    static long completeMicros(Checkpoint checkpoint, List<Mark> seen, List<Tap> taps) {
-        long bySensor = nth(seen, checkpoint.count());
-        long byTaps = nthTap(taps, checkpoint.count());
-        boolean isTimed = byTaps != SEEN_SOMETIME;
-        return !isTimed && bySensor < Long.MAX_VALUE ? bySensor : Math.min(bySensor, byTaps);
-    }
-
-    private static long nth(List<Mark> marks, int count) {
-        return marks == null || marks.size() < count
-                ? Long.MAX_VALUE
-                : marks.get(count - 1).stamp().micros();
-    }
-
-    private static long nthTap(List<Tap> taps, int count) {
-        if (taps == null || taps.size() < count) {
-            return Long.MAX_VALUE;
-        }
-        boolean isTimed = taps.subList(0, count).stream().allMatch(Tap::isTimed);
-        return isTimed ? taps.get(count - 1).mark().stamp().micros() : SEEN_SOMETIME;
-    }
-
-    void addFinishTap(Tap tap) {
-        if (finishTaps.size() < TAPS_MAX) {
-            finishTaps.add(tap);
-        }
-    }
-
-    void addCheckpointTap(String checkpoint, Tap tap) {
-        List<Tap> taps = checkpointTaps.computeIfAbsent(checkpoint, c -> new ArrayList<>());
-        if (taps.size() < TAPS_MAX) {
-            taps.add(tap);
-        }
-    }
-
-    /**
-     * The press on finish that counts: the first, unless it came before everything was seen and
-     * another came after. One without a time can't be called too early. Null while there is none.
-     */
-    Tap finishPress(long allSeenMicros) {
-        for (Tap tap : finishTaps) {
-            if (!tap.isTimed() || tap.mark().stamp().micros() >= allSeenMicros) {
-                return tap;
-            }
-        }
-        return finishTaps.isEmpty() ? null : finishTaps.get(0);
-    }
-
-    boolean has(TabletPress press) {
-        return startTap != null && startTap.press() == press
-                || finishTaps.stream().anyMatch(tap -> tap.press() == press)
-                || checkpointTaps.values().stream()
-                        .anyMatch(taps -> taps.stream().anyMatch(tap -> tap.press() == press));
+    private long completeMicros(Checkpoint checkpoint) {
+        return taps.completeMicros(checkpoint, checkpoints.get(checkpoint.id()));
     }
 
     @Override
@@ -424,10 +354,8 @@ public final class Turn {
                 Long.toString(wakeMicros),
                 Integer.toString(unassigned),
                 checkpoints.toString(),
-                String.valueOf(startTap),
-                finishTaps.toString(),
+                taps.toString(),
                 Long.toString(untimedFromMicros),
-                checkpointTaps.toString(),
                 String.valueOf(ruled),
                 String.valueOf(ruledStart),
                 String.valueOf(ruledFinish),

@@ -70,7 +70,7 @@ final class TurnJudge {
         Attempt attempt = expected.get();
         turn.startFromMicros = Math.max(turn.openMicros, earliestStart(attempt, index));
         Mark start = says.start();
-        if (start != null || turn.startTap != null) {
+        if (start != null || turn.taps.start() != null) {
             turn.untimedFromMicros = Math.max(turn.openMicros, sentMicros(attempt, index));
             begin(run, attempt, start, nowMicros, out);
         }
