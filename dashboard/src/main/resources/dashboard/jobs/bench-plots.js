@@ -138,7 +138,8 @@ function steadinessFigure(steadiness) {
           <path class="course" d=${picture.line} />
           <path class="leg down" d=${picture.spots} />`}
       </svg>
-      <p class="plot-x even">${picture.spans.map((one) => html`<span>${one.seconds}</span>`)}</p>
+      <p class="plot-x even">${picture.spans.map((one, index) =>
+        html`<span>${one.seconds}${index === picture.spans.length - 1 ? " s" : nothing}</span>`)}</p>
     </div>
     <figcaption>${say("plot.steadiness-how")}</figcaption>
     <table class="plot-table">

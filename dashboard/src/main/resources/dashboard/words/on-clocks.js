@@ -20,9 +20,9 @@ export const onClocks = {
     "Su reloj se desvía {rate} ppm, como ningún cristal sano: cambie la unidad. Sus intervalos lo tienen en cuenta.",
   ],
   "clock-trouble.jumped": [
-    "Its counter jumped without a restart: {faults} times, last {ago} ago. Marks beside a jump cover both" +
+    "Its counter jumped without a restart. Jumps: {faults}, the last {ago} ago. Marks beside a jump cover both" +
       " sides of it. If it happens again, change the unit.",
-    "Su contador saltó sin reinicio: {faults} veces, la última hace {ago}. Las marcas junto a un salto cubren" +
+    "Su contador saltó sin reinicio. Saltos: {faults}, el último hace {ago}. Las marcas junto a un salto cubren" +
       " ambos lados. Si se repite, cambie la unidad.",
   ],
   "clock-trouble.not-answering": [
@@ -100,8 +100,8 @@ export const onClocks = {
       " de la red, y deja de bajar donde varía el propio cristal.",
   ],
   "plot.not-steady-yet": [
-    "Allan deviation: from about a minute of exchanges on.",
-    "Desviación de Allan: a partir de un minuto de intercambios.",
+    "Allan deviation: from about four minutes of exchanges on.",
+    "Desviación de Allan: a partir de unos cuatro minutos de intercambios.",
   ],
   "plot.over": ["span", "lapso"],
   "plot.deviation": ["deviation", "desviación"],

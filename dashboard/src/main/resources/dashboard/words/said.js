@@ -50,7 +50,6 @@ const PATTERNS = [
     "Su reloj se conoce solo con $1 ms; el plan permite $2 ms. Acerque la unidad al punto de acceso, o" +
       " espere los próximos intercambios; hasta entonces las marcas llevan el intervalo ancho.",
   ],
-  [/^Its clock is known to (\S+) ms again\.$/, "Su reloj se conoce de nuevo con $1 ms."],
   [
     /^The rules failed at entry (\d+)\. .*$/,
     "Las reglas fallaron en la entrada $1. Todo se guarda, pero esta imagen no avanza. Siga a mano y" +

@@ -45,7 +45,7 @@ class ClockPlotsTest {
             assertThat(card(page, "fu-08")).containsText("known to 61.4 ms only");
             assertThat(card(page, "fu-08")).containsText("runs +211.3 ppm off");
             assertThat(card(page, "fu-08"))
-                    .containsText("jumped without a restart: 1 times, last 4:50");
+                    .containsText("jumped without a restart. Jumps: 1, the last 4:5");
             assertThat(card(page, "fu-08")).containsText("24 of the last 60");
             assertThat(card(page, "fu-12")).containsText("No bound yet");
             assertThat(card(page, "fu-12")).containsText("waiting for the first exchange: 3.");

@@ -8,10 +8,14 @@ import org.junit.jupiter.api.Test;
 import java.nio.file.Path;
 import java.util.List;
 
-/** Takes a picture of every scripted state, for looking at: {@code -Dpictures.to=DIR}. */
+/**
+ * Takes a picture of every scripted state, for looking at: {@code -Dpictures.to=DIR}, and with
+ * {@code -Dpictures.of=bench} only of those whose names begin so.
+ */
 @Tag("pictures")
 class PicturesTest {
     private static final String TO = System.getProperty("pictures.to");
+    private static final String OF = System.getProperty("pictures.of", "");
     private static final String LOOK = System.getProperty("pictures.look", "light");
     private static final String LANGUAGE = System.getProperty("pictures.language", "en");
 
@@ -19,7 +23,7 @@ class PicturesTest {
     void takesAPictureOfEveryState() {
         try (PageServer server = new PageServer();
                 Chromium chromium = new Chromium()) {
-            for (Scene scene : Scene.all()) {
+            for (Scene scene : scenes()) {
                 scene.stage(server);
                 for (Chromium.Glass glass :
                         new Chromium.Glass[] {Chromium.Glass.TABLET, Chromium.Glass.PHONE}) {
@@ -57,6 +61,10 @@ class PicturesTest {
                 shoot(page, "not-sent", glass);
             }
         }
+    }
+
+    private static List<Scene> scenes() {
+        return Scene.all().stream().filter(scene -> scene.name().startsWith(OF)).toList();
     }
 
     private static void shoot(Page page, String name, Chromium.Glass glass) {

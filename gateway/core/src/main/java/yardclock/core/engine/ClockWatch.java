@@ -11,8 +11,8 @@ import yardclock.core.time.GatewayTime;
 import java.util.Locale;
 
 /**
- * Tells once when a unit's clock is known less well than the plan allows, once when it is known
- * well again, and when its counter jumped.
+ * Tells once when a unit's clock is known less well than the plan allows, takes that back when it
+ * is known well again, and tells when its counter jumped.
  */
 record ClockWatch(long limitMicros) {
     void look(Unit unit, long nowMicros, int speed, Gathering out) {
@@ -25,23 +25,27 @@ record ClockWatch(long limitMicros) {
                             + " it. If it happens again, change the unit.",
                     out);
         }
-        String width = millis(clock.boundWidthMicros());
         switch (change) {
-            case RAISED ->
-                    tell(
-                            unit,
-                            "Its clock is known to "
-                                    + width
-                                    + " ms only, the plan allows "
-                                    + millis(limitMicros)
-                                    + " ms. Bring the unit nearer to the access point, or wait for"
-                                    + " the next exchanges; until then marks carry the wide"
-                                    + " interval.",
-                            out);
-            case CLEARED -> tell(unit, "Its clock is known to " + width + " ms again.", out);
+            case RAISED -> {
+                unit.boundAlarm().tell(words(clock.boundWidthMicros()));
+                tell(unit, unit.boundAlarm().told(), out);
+            }
+            case CLEARED -> {
+                String over = unit.boundAlarm().told();
+                out.conclude(Fact.aboutUnit(FactKind.ALARM_OVER, unit.plan().id(), over));
+            }
             case NONE -> { // Told already, or nothing to tell.
             }
         }
+    }
+
+    private String words(long widthMicros) {
+        return "Its clock is known to "
+                + millis(widthMicros)
+                + " ms only, the plan allows "
+                + millis(limitMicros)
+                + " ms. Bring the unit nearer to the access point, or wait for the next exchanges;"
+                + " until then marks carry the wide interval.";
     }
 
     private static void tell(Unit unit, String words, Gathering out) {

@@ -93,7 +93,7 @@ public final class Engine {
         if (course != null) {
             units.calibrations().giveWay(out);
         }
-        out.facts().stream().filter(f -> f.kind() == FactKind.ALARM).forEach(this::keepAlarm);
+        out.facts().forEach(this::keepAlarm);
         return new Outcome(out.facts(), out.effects(), verdict, nextDeadlineMicros());
     }
 
@@ -251,13 +251,21 @@ public final class Engine {
         }
     }
 
-    private void keepAlarm(Fact alarm) {
+    private void keepAlarm(Fact fact) {
+        if (fact.kind() == FactKind.ALARM) {
+            alarms.addFirst(sentence(fact));
+            if (alarms.size() > ALARMS_KEPT) {
+                alarms.removeLast();
+            }
+        } else if (fact.kind() == FactKind.ALARM_OVER) {
+            alarms.remove(sentence(fact));
+        }
+    }
+
+    private static String sentence(Fact alarm) {
         String who = alarm.number() == 0 ? "" : alarm.number() + " ";
         String where = (who + alarm.station()).strip();
-        alarms.addFirst(where.isEmpty() ? alarm.words() : where + ": " + alarm.words());
-        if (alarms.size() > ALARMS_KEPT) {
-            alarms.removeLast();
-        }
+        return where.isEmpty() ? alarm.words() : where + ": " + alarm.words();
     }
 
     /** What must hold in the world now, whatever was lost: {@code kept} of each unit. */

@@ -40,7 +40,10 @@ public enum FactKind {
     CALIBRATED(false),
     CALIBRATION_BROKEN_OFF(false),
     CALIBRATION_ENDED(false),
-    ALARM(false);
+    ALARM(false),
+
+    /** An alarm that was told does not hold any more; its words are those it was told with. */
+    ALARM_OVER(false);
 
     private final boolean onFeed;
 

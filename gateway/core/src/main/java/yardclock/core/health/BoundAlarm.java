@@ -18,10 +18,14 @@ public final class BoundAlarm {
     private static final long LOOK_AGAIN_REAL_MICROS = 2_000_000;
 
     private boolean raised;
+    private String told = "";
     private long nextLookMicros = Long.MAX_VALUE;
 
-    /** Exchanges in quick succession when a unit comes. */
-    private static final int BURST = 4;
+    /** The burst when a unit comes, and as many at the usual pace. */
+    private static final int SETTLING = 8;
+
+    /** The next exchange should be in by then: 5 s, dithered, and something for a lost one. */
+    private static final long NEXT_EXCHANGE_REAL_MICROS = 10_000_000;
 
     /** What a look found. */
     public enum Change {
@@ -37,7 +41,7 @@ public final class BoundAlarm {
             return Change.NONE;
         }
         if (!raised && isSettling(clock, speed)) {
-            nextLookMicros = nowMicros + LOOK_AGAIN_REAL_MICROS * speed;
+            nextLookMicros = nowMicros + NEXT_EXCHANGE_REAL_MICROS * speed;
             return Change.NONE;
         }
         long width = clock.boundWidthMicros();
@@ -53,16 +57,24 @@ public final class BoundAlarm {
         return was == raised ? Change.NONE : raised ? Change.RAISED : Change.CLEARED;
     }
 
-    /** A unit just compared for the first time: the rest of its burst is under way. */
+    /** A unit just compared for the first time: better exchanges are under way. */
     private static boolean isSettling(ClockStatus clock, int speed) {
-        return clock.exchanges() < BURST
-                && clock.lastExchangeAgeMicros() < LOOK_AGAIN_REAL_MICROS * speed;
+        return clock.exchanges() < SETTLING
+                && clock.lastExchangeAgeMicros() < NEXT_EXCHANGE_REAL_MICROS * speed;
     }
 
-    /** The clock begins anew, and with it the alarm. */
+    /** The clock begins anew; what was told stands until the new one is known well. */
     public void forget() {
-        raised = false;
         nextLookMicros = Long.MAX_VALUE;
+    }
+
+    /** Keeps the words a raised alarm is told with. */
+    public void tell(String words) {
+        told = words;
+    }
+
+    public String told() {
+        return told;
     }
 
     public boolean isRaised() {
@@ -76,6 +88,6 @@ public final class BoundAlarm {
 
     @Override
     public String toString() {
-        return raised + "@" + nextLookMicros;
+        return raised + "@" + nextLookMicros + " " + told;
     }
 }

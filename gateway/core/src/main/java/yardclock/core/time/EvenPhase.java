@@ -12,7 +12,8 @@ import java.util.List;
  * phase begins anew, because two ends of an outage say nothing of what lay between.
  */
 final class EvenPhase {
-    static final long STEP_MICROS = 10_000_000;
+    /** About six exchanges: of so many, a clean leg each way is likely even on busy Wi-Fi. */
+    static final long STEP_MICROS = 30_000_000;
 
     /** Steps in a row that may be empty. */
     private static final int SILENT_STEPS_MAX = 3;
