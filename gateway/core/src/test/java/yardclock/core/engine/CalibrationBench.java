@@ -116,28 +116,25 @@ public final class CalibrationBench {
         return this;
     }
 
-    /**
-     * u6 as a pin of the gateway's own board, whose exchanges take no time, and u7: trips of both,
-     * either of them as the reference.
-     */
-    public CalibrationBench withPin(boolean pinIsReference) {
+    /** Makes u6 a pin of the gateway's own board, whose exchanges take no time. */
+    public CalibrationBench withPin() {
         for (int i = 0; i < 12; i++) {
             yard.after(5);
             comparePin();
         }
-        health("u6").health("u7");
-        yard.ok(
-                "technician1",
-                pinIsReference
-                        ? new Act.BeginCalibration("u6", 1, "u7", 1)
-                        : new Act.BeginCalibration("u7", 1, "u6", 1));
+        return health("u3").health("u6").health("u7");
+    }
+
+    /** Begins with the first sensors of two units, and trips both 22 times. */
+    public CalibrationBench tripped(String reference, String other) {
+        yard.ok("technician1", new Act.BeginCalibration(reference, 1, other, 1));
         for (int i = 0; i < 22; i++) {
             yard.after(6);
-            yard.edge("u7/1", 1);
-            yard.edge("u6/1", 1);
+            yard.edge(reference + "/1", 1);
+            yard.edge(other + "/1", 1);
             yard.after(0.5);
-            yard.edge("u7/1", 0);
-            yard.edge("u6/1", 0);
+            yard.edge(reference + "/1", 0);
+            yard.edge(other + "/1", 0);
             exchange();
             comparePin();
         }

@@ -171,11 +171,37 @@ class CalibrationTest {
 
     @Test
     void against_a_pin_of_the_gateway_the_whole_error_of_the_path_goes() {
-        assertThat(bench.withPin(true).end(true).isAccepted()).isTrue();
+        assertThat(bench.withPin().tripped("u6", "u7").end(true).isAccepted()).isTrue();
+        assertThat(errorOf("u7")).isBetween(-400L, 400L);
+    }
+
+    /** By how much a stamp of the unit lies after the true instant. */
+    private long errorOf(String unit) {
         yard.after(3);
         long truth = Math.round(yard.now() * 1e6);
-        yard.edge("u7/1", 1);
-        assertThat(newest("u7", 1).micros() - truth).isBetween(-400L, 400L);
+        yard.edge(unit + "/1", 1);
+        yard.after(1);
+        yard.edge(unit + "/1", 0);
+        List<BenchFrame.EdgeView> edges = yard.engine().bench(yard.view()).edges();
+        return edges.get(1).micros() - truth;
+    }
+
+    @Test
+    void corrections_add_up_along_a_chain_and_a_link_that_breaks_makes_a_new_root() {
+        bench.withPin().tripped("u3", "u7");
+        assertThat(bench.end(true).isAccepted()).isTrue();
+        bench.health("u6").health("u3").tripped("u6", "u3");
+        assertThat(bench.end(true).isAccepted()).isTrue();
+        assertThat(bench.view().standing())
+                .extracting(CalibrationView.Standing::root)
+                .containsOnly("u6");
+        assertThat(errorOf("u7")).isBetween(-500L, 500L);
+        yard.unit("u6").reboot(Math.round(yard.now() * 1e6));
+        bench.health("u6");
+        assertThat(bench.view().standing())
+                .extracting(CalibrationView.Standing::root)
+                .containsExactly("u3");
+        assertThat(apart()).isBetween(-400L, 400L);
     }
 
     @Test

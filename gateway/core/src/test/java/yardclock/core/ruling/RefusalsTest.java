@@ -195,7 +195,7 @@ class RefusalsTest {
             case TOO_FEW_TRIPS -> bench.begin().trips(2);
             case TOO_SCATTERED -> bench.begin().scattered();
             case STILL_UNSETTLED -> bench.begin().trips(22).pathMends();
-            case LIMITS_EXCLUDE -> bench.withPin(false);
+            case LIMITS_EXCLUDE -> bench.withPin().tripped("u7", "u6");
             default -> {}
         }
         return bench.end(true);
