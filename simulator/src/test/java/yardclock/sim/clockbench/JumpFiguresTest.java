@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 
+import java.util.List;
+
 /** A counter that jumps by 20 ms without a reboot must be found out soon. */
 class JumpFiguresTest {
     private static final int SEEDS = 120;
@@ -17,14 +19,15 @@ class JumpFiguresTest {
         assertThat(figures.finalUncovered()).isZero();
     }
 
-    /**
-     * Where the link is worse it may take longer; a stamp that is final must be true all the same.
-     */
+    /** It may take longer there; a stamp that is final must be true all the same. */
     @Test
-    void no_final_stamp_of_a_hostile_hour_is_false_for_the_jump_in_it() {
-        JumpFigures figures = after(Weather.HOSTILE, SEEDS / 2);
-        assertThat(figures.unseen()).isZero();
-        assertThat(figures.finalUncovered()).isZero();
+    void no_final_stamp_is_false_for_a_jump_on_a_worse_link() {
+        for (Weather weather : List.of(Weather.POWER_SAVE, Weather.HOSTILE)) {
+            JumpFigures figures = after(weather, SEEDS / 2);
+            assertThat(figures.unseen()).as(weather.name()).isZero();
+            assertThat(figures.mistaken()).as(weather.name()).isZero();
+            assertThat(figures.finalUncovered()).as(weather.name()).isZero();
+        }
     }
 
     private static JumpFigures after(Weather weather, int hours) {

@@ -1,5 +1,7 @@
 package yardclock.core.time;
 
+import java.util.Optional;
+
 /**
  * Where a tick lies in gateway time, from the exchanges of one clock segment.
  *
@@ -116,17 +118,24 @@ final class ClockEstimator {
         return answer(from, to);
     }
 
-    /** Whether {@link #live} would find a contradiction; spares the fit, which can't tell. */
-    boolean isContradictory() {
+    /**
+     * Whether {@link #live} would find a contradiction if the rate were known so well; spares the
+     * fit, which can't tell.
+     */
+    boolean isContradictory(RateRange rates) {
         Legs legs = legs(liveFrom(), count);
-        return narrow(legs) == null && legs != null || lower > Math.min(upper, arrival);
+        return narrow(legs, rates) == null && legs != null || lower > Math.min(upper, arrival);
     }
 
     /** What the rate is held to stay within, by the live window. */
     double rateBoundPpm() {
+        return liveBand().map(ClockEstimator::rateBound).orElse(RATE_LIMIT_PPM);
+    }
+
+    /** The live window's straight clocks; empty while there are too few exchanges. */
+    Optional<RateBand> liveBand() {
         Legs legs = legs(liveFrom(), count);
-        RateBand band = legs == null ? null : legs.band(arrival, RATE_LIMIT_PPM);
-        return band == null ? RATE_LIMIT_PPM : rateBound(band);
+        return Optional.ofNullable(legs).map(of -> of.band(arrival, RateRange.ANY));
     }
 
     private int liveFrom() {
@@ -136,7 +145,7 @@ final class ClockEstimator {
 
     private Answer answer(int from, int to) {
         Legs legs = legs(from, to);
-        RateBand band = narrow(legs);
+        RateBand band = narrow(legs, RateRange.ANY);
         if (legs == null) {
             return hardOnly();
         }
@@ -174,8 +183,8 @@ final class ClockEstimator {
     }
 
     /** Sets both limits; null without legs, or when they contradict each other. */
-    private RateBand narrow(Legs legs) {
-        RateBand band = legs == null ? null : legs.band(arrival, RATE_LIMIT_PPM);
+    private RateBand narrow(Legs legs, RateRange rates) {
+        RateBand band = legs == null ? null : legs.band(arrival, rates);
         narrowByHard(band == null ? RATE_LIMIT_PPM : rateBound(band));
         if (band != null) {
             lower = Math.max(lower, band.lowest());

@@ -15,10 +15,16 @@ final class ClockSegment {
     /** A jump of 20 ms is found by the sixth answer; see the bench. */
     private static final int CONFIRMATIONS = 6;
 
+    /** So many exchanges pass between two looks at the rate: two and a half minutes. */
+    private static final int RATE_EVERY = 30;
+
     final ExchangeHistory history = new ExchangeHistory();
     private final Exchange first;
     private long beginTick;
     private long endTick = Long.MAX_VALUE;
+    private RateRange rates = RateRange.ANY;
+    private RateRange nextRates = RateRange.ANY;
+    private int untilLearnt = RATE_EVERY;
 
     /** The first segment of a boot, which holds all ticks before its first exchange too. */
     ClockSegment(Exchange first) {
@@ -87,7 +93,7 @@ final class ClockSegment {
     private boolean areTogether(int from, double ratePpm) {
         int to = history.size();
         Legs legs = new Legs(history, from, to, history.unitReceived(to - 1));
-        return legs.band(Double.POSITIVE_INFINITY, ratePpm) != null;
+        return legs.band(Double.POSITIVE_INFINITY, RateRange.within(ratePpm)) != null;
     }
 
     private double rateBoundPpm() {
@@ -118,11 +124,35 @@ final class ClockSegment {
         return newest >= CONFIRMATIONS && history.unitMiddle(newest - CONFIRMATIONS) >= tick;
     }
 
-    /** Whether the newest exchange and those before it exclude each other. */
+    /**
+     * Whether the newest exchange and those before it exclude each other; also by a rate that no
+     * crystal takes up within minutes.
+     */
     boolean isContradictory() {
         int newest = history.size() - 1;
-        return estimator(history.unitReceived(newest), Long.MAX_VALUE).isContradictory()
-                || estimator(history.unitSent(newest), Long.MAX_VALUE).isContradictory();
+        boolean isSo =
+                estimator(history.unitReceived(newest), Long.MAX_VALUE).isContradictory(rates)
+                        || estimator(history.unitSent(newest), Long.MAX_VALUE)
+                                .isContradictory(rates);
+        if (!isSo) {
+            learnRate();
+        }
+        return isSo;
+    }
+
+    /** From time to time; the last but one counts, which a jump just now can't have bent. */
+    private void learnRate() {
+        untilLearnt--;
+        if (untilLearnt > 0) {
+            return;
+        }
+        untilLearnt = RATE_EVERY;
+        rates = nextRates;
+        nextRates =
+                estimator(lastTick(), Long.MAX_VALUE)
+                        .liveBand()
+                        .map(RateRange::around)
+                        .orElse(RateRange.ANY);
     }
 
     /**

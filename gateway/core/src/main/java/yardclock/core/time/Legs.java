@@ -39,11 +39,11 @@ final class Legs {
      * The straight clocks that none of these legs contradicts.
      *
      * @param arrival one more upper limit, at the tick itself; infinite when there is none
-     * @param rateLimitPpm how far the rate may be off either way
      * @return null when there is no such clock
      */
-    RateBand band(double arrival, double rateLimitPpm) {
-        return RateBand.solve(lowerLimits(), upperLimits(arrival), rateLimitPpm * PPM);
+    RateBand band(double arrival, RateRange rates) {
+        return RateBand.solve(
+                lowerLimits(), upperLimits(arrival), rates.lowPpm() * PPM, rates.highPpm() * PPM);
     }
 
     /** Slopes must rise: a leg at time u is a line over the rate with slope −u. */

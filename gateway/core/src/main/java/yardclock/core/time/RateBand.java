@@ -29,10 +29,13 @@ record RateBand(
     /**
      * @param lower for each rate the offset's lower limit, convex
      * @param upperNegated for each rate minus the offset's upper limit, convex
-     * @return null when no rate within ± {@code rateLimit} leaves any room: a contradiction
+     * @param slowest the lowest rate to look at
+     * @param fastest the highest
+     * @return null when no rate between the two leaves any room: a contradiction
      */
-    static RateBand solve(LineEnvelope lower, LineEnvelope upperNegated, double rateLimit) {
-        double[] corners = corners(lower, upperNegated, rateLimit);
+    static RateBand solve(
+            LineEnvelope lower, LineEnvelope upperNegated, double slowest, double fastest) {
+        double[] corners = corners(lower, upperNegated, slowest, fastest);
         int best = 0;
         double most = room(lower, upperNegated, corners[0]);
         for (int i = 1; i < corners.length; i++) {
@@ -60,15 +63,16 @@ record RateBand(
         return new RateBand(lowest, highest, from, to, rate, centre);
     }
 
-    private static double[] corners(LineEnvelope a, LineEnvelope b, double limit) {
+    private static double[] corners(
+            LineEnvelope a, LineEnvelope b, double slowest, double fastest) {
         double[] corners = new double[a.corners() + b.corners() + 2];
         int n = 0;
-        corners[n++] = -limit;
-        corners[n++] = limit;
+        corners[n++] = slowest;
+        corners[n++] = fastest;
         for (LineEnvelope envelope : new LineEnvelope[] {a, b}) {
             for (int i = 0; i < envelope.corners(); i++) {
                 double corner = envelope.corner(i);
-                if (corner > -limit && corner < limit) {
+                if (corner > slowest && corner < fastest) {
                     corners[n++] = corner;
                 }
             }

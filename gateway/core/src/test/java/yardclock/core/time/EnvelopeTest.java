@@ -129,7 +129,8 @@ class EnvelopeTest {
                             life.now + 5_006_000));
             int count = history.size();
             boolean shortWay =
-                    new ClockEstimator(history, count, tick, Long.MAX_VALUE).isContradictory();
+                    new ClockEstimator(history, count, tick, Long.MAX_VALUE)
+                            .isContradictory(RateRange.ANY);
             boolean longWay =
                     new ClockEstimator(history, count, tick, Long.MAX_VALUE).live().contradiction();
             assertThat(shortWay).as("seed %d", seed).isEqualTo(longWay);
