@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 import yardclock.core.engine.Input;
 import yardclock.core.fact.Effect;
+import yardclock.core.intake.AnswerRefusal;
 
 import java.nio.file.Path;
 import java.time.Duration;
@@ -196,6 +197,33 @@ class StationLinkTest {
         assertThat(exchanges)
                 .allMatch(e -> e.gatewayReceivedMicros() > e.gatewaySentMicros())
                 .allMatch(e -> e.unitSentTick() - e.unitReceivedTick() == 5);
+    }
+
+    @Test
+    void aSecondAnswerAndOneToNothingAskedAreJournalledAsCounts() throws Exception {
+        linked();
+        BenchUnit unit = yard.unit("fu-01");
+        unit.answerQuestions();
+        unit.say("health", BenchUnit.health(BenchUnit.BOOT));
+        await().until(() -> lane.journal(Input.ExchangeAnswered.class).size() == Exchanges.BURST);
+        Input.ExchangeAnswered first = lane.journal(Input.ExchangeAnswered.class).get(0);
+        unit.say("answer", answer(first.id()));
+        unit.say("answer", answer("nobody-1"));
+        await().untilAsserted(
+                        () ->
+                                assertThat(lane.journal(Input.AnswerRefused.class))
+                                        .containsExactly(
+                                                refused(first.id(), AnswerRefusal.AGAIN),
+                                                refused("nobody-1", AnswerRefusal.UNKNOWN)));
+    }
+
+    private static String answer(String id) {
+        return "{\"v\":1,\"id\":\"%s\",\"boot\":\"%s\",\"received\":9,\"sent\":9}"
+                .formatted(id, BenchUnit.BOOT);
+    }
+
+    private static Input.AnswerRefused refused(String id, AnswerRefusal why) {
+        return new Input.AnswerRefused("fu-01", BenchUnit.BOOT, id, why, 1);
     }
 
     @Test
