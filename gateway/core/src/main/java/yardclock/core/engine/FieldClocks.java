@@ -59,11 +59,19 @@ final class FieldClocks implements EdgeClocks {
             return Optional.empty();
         }
         return clockOf(finish)
+                .filter(
+                        clock ->
+                                start.line() == finish.line() || isVouchedFor(clock, start, finish))
                 .flatMap(
                         clock ->
                                 clock.elapsed(
                                         new StationTick(start.tick()),
                                         new StationTick(finish.tick())));
+    }
+
+    /** A counter that jumped while the gateway was away would contradict the others. */
+    private boolean isVouchedFor(UnitClock clock, TimedEdge start, TimedEdge finish) {
+        return clock.first().isPresent() && lines.shift(start.line(), finish.line()).isPresent();
     }
 
     private Optional<UnitClock> clockOf(TimedEdge edge) {

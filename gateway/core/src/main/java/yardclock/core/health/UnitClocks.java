@@ -17,8 +17,8 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * The clocks of one field unit or tablet: one a boot on the gateway's present time line, and those
- * of the same boots on lines before.
+ * The clocks of one field unit: one a boot on the gateway's present time line, and those of the
+ * same boots on lines before.
  *
  * <p>A boot that ran on over a restart of the gateway has a clock on either side of it. The two tie
  * the lines, and between them they date what was counted in the meantime.
@@ -122,19 +122,22 @@ public final class UnitClocks {
             return false;
         }
         Optional<ClockEnd> first = after.first();
-        if (first.isPresent()) {
+        if (first.isEmpty()) {
+            lines.untie(source);
+        } else {
             Past newest = before.get(before.size() - 1);
             lines.tie(source, newest.line, newest.last, first.get());
             if (first.get().isSettled(after)) {
                 bridged.add(boot);
             }
         }
-        return first.isPresent();
+        return true;
     }
 
     /**
      * What was counted before the last exchange on an ended line is dated there. What was counted
-     * while the gateway was away is dated from whichever side knows it better, once both are known.
+     * while the gateway was away is dated from whichever side knows it better. It waits until the
+     * lines can be tied, so that it takes its place among moved instants.
      */
     public Optional<Dated> date(String boot, StationTick tick, GatewayTime arrival) {
         List<Past> before = of(boot);
@@ -142,6 +145,9 @@ public final class UnitClocks {
             if (tick.compareTo(each.last.tick()) <= 0) {
                 return on(each, tick);
             }
+        }
+        if (!before.isEmpty() && known(boot).filter(c -> c.exchanges() > 1).isEmpty()) {
+            return Optional.empty();
         }
         Optional<Dated> now =
                 known(boot).flatMap(c -> c.at(tick, arrival)).map(s -> new Dated(line, s));

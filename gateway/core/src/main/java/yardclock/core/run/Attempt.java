@@ -1,6 +1,8 @@
 package yardclock.core.run;
 
+import yardclock.core.course.ExamPlan;
 import yardclock.core.time.Carry;
+import yardclock.core.time.Shift;
 import yardclock.core.time.TimeLines;
 
 import java.util.ArrayList;
@@ -46,6 +48,10 @@ public final class Attempt {
 
     String endedWords = "";
     boolean told;
+
+    /** What was known of the gateway's restarts during the run when it was done; or null. */
+    private Shift keptShift;
+
     final List<Turn> turns = new ArrayList<>();
     final List<Hold> holds = new ArrayList<>();
     final List<CalledCriterion> calls = new ArrayList<>();
@@ -152,6 +158,16 @@ public final class Attempt {
         return phase == Phase.DONE;
     }
 
+    /** Nothing more is decided here: what decided stays. */
+    void end(ExamPlan plan) {
+        keptShift = OfficialTime.shift(plan, this).orElse(null);
+        phase = Phase.DONE;
+    }
+
+    Optional<Shift> keptShift() {
+        return Optional.ofNullable(keptShift);
+    }
+
     /** Moves every instant of this attempt to where its time line is now; its turns move alone. */
     void carry(Carry carry, LongUnaryOperator others) {
         releasedMicros = others.applyAsLong(releasedMicros);
@@ -188,6 +204,8 @@ public final class Attempt {
                 + endedWords
                 + " "
                 + told
+                + " "
+                + keptShift
                 + " "
                 + holds
                 + " "

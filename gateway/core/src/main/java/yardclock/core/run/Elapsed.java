@@ -162,6 +162,10 @@ public record Elapsed(long micros, long lowerMicros, long upperMicros, Parts par
         return new Elapsed(micros, lower, upper, parts);
     }
 
+    long widthMicros() {
+        return upperMicros - lowerMicros;
+    }
+
     /** Less what was credited, whose ends are presses too. */
     Elapsed less(Credit credit) {
         return new Elapsed(

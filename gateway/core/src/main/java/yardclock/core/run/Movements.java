@@ -117,7 +117,7 @@ public final class Movements {
         leaveUnfinished(attempt, turn);
         if (attempt.phase == Attempt.Phase.FINISHED
                 && attempt.turns.stream().allMatch(Turn::isRuled)) {
-            attempt.phase = Attempt.Phase.DONE;
+            attempt.end(course.plan);
         }
     }
 
@@ -202,7 +202,7 @@ public final class Movements {
         }
         attempt.ended = outcome;
         attempt.endedWords = words;
-        attempt.phase = Attempt.Phase.DONE;
+        attempt.end(course.plan);
         attempt.signalAskedMicros = -1;
         attempt.revision++;
         attempt.turns.stream().filter(turn -> !turn.isRuled()).forEach(Movements::close);

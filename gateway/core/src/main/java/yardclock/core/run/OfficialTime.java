@@ -22,7 +22,10 @@ public record OfficialTime(int number, Elapsed elapsed, long creditMicros) {
      * time, and when gateway time broke off in between and nothing says for how long.
      */
     public static Optional<OfficialTime> of(ExamPlan plan, Attempt attempt) {
-        return of(plan, attempt, Turn::start, Turn::finish);
+        Mark start = end(attempt, plan.stations().get(0), Turn::start);
+        Mark finish = end(attempt, plan.last(), Turn::finish);
+        Optional<Shift> shift = attempt.keptShift().or(() -> shift(attempt, start, finish));
+        return of(attempt, start, finish, shift);
     }
 
     /**
@@ -30,50 +33,42 @@ public record OfficialTime(int number, Elapsed elapsed, long creditMicros) {
      * are settled. A time given by hand is as final as it will be.
      */
     public static Optional<OfficialTime> settled(ExamPlan plan, Attempt attempt) {
-        return of(plan, attempt, Turn::settledStart, Turn::settledFinish);
+        Mark start = end(attempt, plan.stations().get(0), Turn::settledStart);
+        Mark finish = end(attempt, plan.last(), Turn::settledFinish);
+        return of(attempt, start, finish, shift(attempt, start, finish));
+    }
+
+    /** How the time lines of the run lie to each other as far as is known now. */
+    static Optional<Shift> shift(ExamPlan plan, Attempt attempt) {
+        Mark start = end(attempt, plan.stations().get(0), Turn::start);
+        Mark finish = end(attempt, plan.last(), Turn::finish);
+        return shift(attempt, start, finish);
+    }
+
+    private static Optional<Shift> shift(Attempt attempt, Mark start, Mark finish) {
+        if (start == null || finish == null) {
+            return Optional.empty();
+        }
+        return Credit.of(attempt.holds(), start, finish)
+                .flatMap(c -> Stretches.of(attempt, start, finish).shift(attempt.lines));
     }
 
     private static Optional<OfficialTime> of(
-            ExamPlan plan,
-            Attempt attempt,
-            Function<Turn, Mark> startOf,
-            Function<Turn, Mark> finishOf) {
-        Mark start = end(attempt, plan.stations().get(0), startOf);
-        Mark finish = end(attempt, plan.last(), finishOf);
+            Attempt attempt, Mark start, Mark finish, Optional<Shift> shift) {
         if (start == null || finish == null || attempt.isHeld()) {
             return Optional.empty();
         }
-        Optional<Credit> credit = Credit.of(attempt.holds(), start, finish);
-        Optional<Shift> apart = credit.flatMap(c -> apart(attempt, start, finish));
-        return apart.map(
-                a ->
-                        new OfficialTime(
-                                attempt.number(),
-                                Elapsed.across(start, finish, a).less(credit.get()),
-                                credit.get().micros()));
+        return shift.flatMap(
+                s ->
+                        Credit.of(attempt.holds(), start, finish)
+                                .map(credit -> made(attempt, start, finish, s, credit)));
     }
 
-    /**
-     * What the time lines leave open over all stretches that were run. A restart during a credited
-     * hold costs nothing, tied or not: both stretches beside it lie on a line each.
-     */
-    private static Optional<Shift> apart(Attempt attempt, Mark start, Mark finish) {
-        Optional<Shift> sum = Optional.of(Shift.NONE);
-        int from = start.line();
-        for (Hold hold : attempt.holds()) {
-            if (Credit.within(hold, start, finish) > 0) {
-                boolean isBegunBefore = hold.in().stamp().micros() <= start.best().micros();
-                int in = isBegunBefore ? start.line() : hold.in().line();
-                sum = plus(sum, attempt.lines.apart(from, in));
-                boolean isOverAfter = hold.out().stamp().micros() >= finish.best().micros();
-                from = isOverAfter ? finish.line() : hold.out().line();
-            }
-        }
-        return plus(sum, attempt.lines.apart(from, finish.line()));
-    }
-
-    private static Optional<Shift> plus(Optional<Shift> sum, Optional<Shift> next) {
-        return sum.flatMap(s -> next.map(s::plus));
+    private static OfficialTime made(
+            Attempt attempt, Mark start, Mark finish, Shift shift, Credit credit) {
+        Shift apart = Stretches.of(attempt, start, finish).apart(attempt.lines, shift);
+        Elapsed elapsed = Elapsed.across(start, finish, apart).less(credit);
+        return new OfficialTime(attempt.number(), elapsed, credit.micros());
     }
 
     private static Mark end(Attempt attempt, Station station, Function<Turn, Mark> of) {

@@ -267,9 +267,17 @@ public final class Turn {
 
     private static Elapsed elapsed(
             Mark start, Mark finish, Stamp sameClock, Optional<Shift> apart) {
-        return sameClock == null && apart.isEmpty()
-                ? null
-                : Elapsed.within(start, finish, sameClock, apart.orElse(Shift.NONE));
+        boolean isOverRestart = start.line() != finish.line();
+        if (sameClock == null || isOverRestart && apart.isEmpty()) {
+            return apart.map(shift -> Elapsed.within(start, finish, null, shift)).orElse(null);
+        }
+        Elapsed byOneClock = Elapsed.within(start, finish, sameClock, Shift.NONE);
+        if (!isOverRestart) {
+            return byOneClock;
+        }
+        // Over a restart one clock has few exchanges at first; all that ran on may know it better.
+        Elapsed byTies = Elapsed.within(start, finish, null, apart.get());
+        return byTies.widthMicros() < byOneClock.widthMicros() ? byTies : byOneClock;
     }
 
     private boolean isAsDerived() {

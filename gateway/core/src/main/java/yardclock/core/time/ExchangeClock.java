@@ -46,11 +46,11 @@ public final class ExchangeClock implements UnitClock {
         }
         newest = exchange;
         accepted++;
+        dropUnconfirmed(exchange);
         if (segments.isEmpty()) {
             segments.add(new ClockSegment(exchange));
             return true;
         }
-        dropUnconfirmed(exchange);
         ClockSegment current = current();
         if (exchange.unitReceivedTick() < current.lastReceivedTick()) {
             breakOff(exchange);
@@ -88,10 +88,13 @@ public final class ExchangeClock implements UnitClock {
 
     /** A single answer ahead of all that follow it was wrong; what was before it goes on. */
     private void dropUnconfirmed(Exchange exchange) {
-        boolean isAhead = exchange.unitReceivedTick() < current().lastReceivedTick();
-        if (isAhead && segments.size() > 1 && current().history.size() == 1) {
+        boolean isAhead =
+                !segments.isEmpty() && exchange.unitReceivedTick() < current().lastReceivedTick();
+        if (isAhead && current().history.size() == 1) {
             segments.remove(segments.size() - 1);
-            current().reopen();
+            if (!segments.isEmpty()) {
+                current().reopen();
+            }
         }
     }
 
@@ -184,8 +187,17 @@ public final class ExchangeClock implements UnitClock {
     }
 
     @Override
+    public long exchanges() {
+        return accepted;
+    }
+
+    @Override
     public Optional<ClockEnd> first() {
-        return segments.isEmpty() ? Optional.empty() : ClockEnd.first(segments.get(0));
+        boolean isSure =
+                !segments.isEmpty()
+                        && segments.get(0).mayHold(Long.MIN_VALUE)
+                        && segments.get(0).history.size() > 1;
+        return isSure ? ClockEnd.first(segments.get(0)) : Optional.empty();
     }
 
     @Override

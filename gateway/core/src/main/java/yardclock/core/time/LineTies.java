@@ -67,6 +67,15 @@ final class LineTies {
         }
     }
 
+    /** The source was wrong, or says nothing any more. */
+    void remove(String source, int to) {
+        for (Map.Entry<Pair, TreeMap<String, Shift>> each : ties.entrySet()) {
+            if (each.getKey().to() == to && each.getValue().remove(source) != null) {
+                most = null;
+            }
+        }
+    }
+
     /** Lets go what is older than the lines that are kept. */
     void forgetBefore(int line) {
         oldest = line;
@@ -82,7 +91,7 @@ final class LineTies {
     /** Whether what is said of two lines directly can't all be true. */
     boolean isContradicted(int from, int to) {
         TreeMap<String, Shift> said = ties.get(new Pair(from, to));
-        return said != null && intersection(said).isEmpty();
+        return said != null && !said.isEmpty() && intersection(said).isEmpty();
     }
 
     private static Optional<Shift> intersection(Map<String, Shift> said) {
@@ -116,7 +125,12 @@ final class LineTies {
             Arrays.fill(most[i], FAR);
             most[i][i] = 0;
         }
-        ties.forEach((pair, said) -> intersection(said).ifPresent(s -> enter(pair, s)));
+        ties.forEach(
+                (pair, said) -> {
+                    if (!said.isEmpty()) {
+                        intersection(said).ifPresent(shift -> enter(pair, shift));
+                    }
+                });
         for (int via = 0; via < lines; via++) {
             for (int i = 0; i < lines; i++) {
                 for (int j = 0; j < lines; j++) {

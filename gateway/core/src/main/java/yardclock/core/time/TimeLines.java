@@ -44,6 +44,11 @@ public final class TimeLines {
         LineTies.shift(before, after).ifPresent(s -> ties.put(source, from, current(), s));
     }
 
+    /** A source that tied the present line can't stand by it any more. */
+    public void untie(String source) {
+        ties.remove(source, current());
+    }
+
     /** How far a later line is ahead of an earlier one, both as they were read. */
     public Optional<Shift> shift(int from, int to) {
         return ties.between(from, to);

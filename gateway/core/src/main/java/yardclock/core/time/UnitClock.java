@@ -36,7 +36,13 @@ public interface UnitClock {
      */
     Optional<Stamp> elapsed(StationTick start, StationTick finish);
 
-    /** Where its first exchange lies; empty while there is none, or none that can be placed. */
+    /** How many exchanges it took in. */
+    long exchanges();
+
+    /**
+     * Where its first exchange lies; empty until a second one agrees with it, so that a single wild
+     * answer can't tie time lines.
+     */
     Optional<ClockEnd> first();
 
     /** Where its newest exchange lies. */

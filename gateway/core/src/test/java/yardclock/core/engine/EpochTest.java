@@ -37,6 +37,8 @@ class EpochTest {
         yard.after(0.2).edge("u1/9", 1);
         assertThat(yard.result(101).splits()).isEmpty();
         yard.after(0.5).exchange("u1");
+        assertThat(yard.result(101).splits()).as("one answer alone").isEmpty();
+        yard.after(0.1).exchange("u1");
         assertThat(yard.split(101, "walk").startMicros()).isEqualTo(10_200_000);
     }
 

@@ -21,9 +21,11 @@ final class RandomYard {
     private final Yard yard;
     private final List<Input.Edge> sent = new ArrayList<>();
     private final List<Input.Edge> heldBack = new ArrayList<>();
+    private final boolean replacesBoards;
     private int keys;
 
-    RandomYard(long seed, Yard yard) {
+    RandomYard(long seed, boolean replacesBoards, Yard yard) {
+        this.replacesBoards = replacesBoards;
         this.random = new Random(seed);
         this.yard = yard;
     }
@@ -105,7 +107,7 @@ final class RandomYard {
                             new Input.ExchangeAnswered(
                                     unit, boot, "x", far, far / 2, far / 2 + 5, far + 9));
             case 5 -> yard.take(new Input.Climate(unit, (int) far, 4_000, null, null, null, 0));
-            case 6 -> yard.take(new Input.Epoch("m", "p", far, 0, 1, random.nextInt(3) > 0, "1"));
+            case 6 -> restart(far);
             default -> yard.take(new Input.SettingsApplied(unit, 2, ""));
         }
     }
@@ -117,6 +119,20 @@ final class RandomYard {
     private void tapWithoutClock() {
         Act tap = new Act.Tap(number(), pick(TestPlan.stations()), pick(POINTS));
         yard.ruleWithoutClock(proctorTablet(), "w" + keys++, tap, -1);
+    }
+
+    /** The same board again, or another one with any wall clock, after some time away. */
+    private void restart(long far) {
+        if (!replacesBoards || random.nextBoolean()) {
+            yard.take(new Input.Epoch("m", "p", far, 0, 1, random.nextInt(3) > 0, "1"));
+            return;
+        }
+        yard.loseGateway().after(random.nextInt(90));
+        if (random.nextInt(3) == 0) {
+            yard.unit(unit()).reboot(Math.round(yard.now() * 1e6));
+        }
+        yard.replaceBoard("m" + far, 1_000_000L * random.nextInt(3) * random.nextInt(100_000));
+        yard.compareClocks(random);
     }
 
     /** What people who know their work would do next, so that the day goes on all the same. */

@@ -169,6 +169,37 @@ class ReplacedBoardTest {
         assertThat(yard.split(101, "drag").upperMicros()).isEqualTo(ruled.upperMicros());
     }
 
+    @Test
+    void what_was_decided_stays_while_the_tie_gets_better() {
+        upToTheDrag(8);
+        yard.after(2).loseGateway().after(60).replaceBoard("m2", DAY_SECONDS * SECOND).after(1);
+        drag();
+        finishes("decided");
+        walk.confirmAll();
+        Result decided = yard.result(101);
+        yard.after(400);
+        Result later = yard.result(101);
+        assertThat(decided.outcome()).isEqualTo("passed");
+        assertThat(later.officialMicros()).isEqualTo(decided.officialMicros());
+        assertThat(later.lowerMicros()).isEqualTo(decided.lowerMicros());
+        assertThat(later.upperMicros()).isEqualTo(decided.upperMicros());
+        assertThat(later.settled()).as("beside it").isNotNull();
+    }
+
+    @Test
+    void a_first_answer_that_is_wild_spoils_nothing_for_long() {
+        upToTheDrag(9);
+        double matLeft = yard.now();
+        yard.after(2).loseGateway().after(60).replaceBoard("m2", 5 * SECOND);
+        yard.wildAnswer("u4");
+        yard.after(30);
+        drag();
+        Result.SplitLine drag = yard.split(101, "drag");
+        assertThat(drag.state()).isEqualTo("proposed");
+        assertHolds("wild", drag.lowerMicros(), drag.upperMicros(), yard.now() - 3 - matLeft);
+        finishes("wild");
+    }
+
     /** Ten minutes of comparing, the first station, and the mat of the second just left. */
     private void upToTheDrag(int seed) {
         random = new Random(seed);

@@ -50,6 +50,7 @@ public final class Yard {
     private final List<Input> buffered = new ArrayList<>();
     private Random radio;
     private long nextExchangeMicros;
+    private int burstLeft;
 
     /** A day with its plan, ten candidates 101–110 and every role's devices, clocks compared. */
     public static Yard open(ExamPlan plan) {
@@ -120,7 +121,8 @@ public final class Yard {
             passDeadlines(nextExchangeMicros);
             nowMicros = Math.max(nowMicros, nextExchangeMicros);
             units.keySet().forEach(this::exchangeByRadio);
-            nextExchangeMicros += 3 * SECOND + radio.nextInt(4_000_000);
+            nextExchangeMicros += burstLeft > 0 ? 100_000 : 3 * SECOND + radio.nextInt(4_000_000);
+            burstLeft--;
         }
     }
 
@@ -134,6 +136,15 @@ public final class Yard {
     private long delayMicros() {
         double mean = radio.nextInt(10) == 0 ? 100_000 : 4_000;
         return Math.round(-Math.log(1 - radio.nextDouble()) * mean);
+    }
+
+    /** An answer with a tick from far in the future. */
+    public Yard wildAnswer(String unit) {
+        Input.ExchangeAnswered x = units.get(unit).exchange(nowMicros - 8_000, 4_000, 4_000);
+        long tick = x.unitReceivedTick() + 1_000_000 * SECOND;
+        long sent = x.gatewaySentMicros() + lineMicros;
+        take(new Input.ExchangeAnswered(unit, x.boot(), "wild", sent, tick, tick, sent + 8_000));
+        return this;
     }
 
     private Input onLine(Input.ExchangeAnswered x) {
@@ -164,6 +175,7 @@ public final class Yard {
         lineMicros = lastReading + laterMicros - nowMicros;
         lastEntryMicros = nowMicros;
         nextExchangeMicros = nowMicros;
+        burstLeft = 3;
         take(new Input.Epoch(machineBoot, "p", 1_700_000_000_000_000L, 7, speed, false, "1"));
         return this;
     }

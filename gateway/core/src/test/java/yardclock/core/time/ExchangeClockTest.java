@@ -99,6 +99,17 @@ class ExchangeClockTest {
         assertThat(at(30 * SECOND, 130 * SECOND).orElseThrow().micros()).isEqualTo(120 * SECOND);
     }
 
+    @Test
+    void a_wild_answer_before_all_others_is_forgotten_once_they_overrule_it() {
+        long wild = 1_000_000 * SECOND;
+        clock.accept(new Exchange(95 * SECOND, wild, wild, 95 * SECOND + 9));
+        for (int i = 0; i < 8; i++) {
+            clock.accept(exchangeAt(100 + 5 * i, 0.004, 0.004, 0));
+        }
+        assertThat(at(30 * SECOND, 150 * SECOND).orElseThrow().micros()).isEqualTo(120 * SECOND);
+        assertThat(clock.first().orElseThrow().stamp().micros()).isEqualTo(115 * SECOND + 4_000);
+    }
+
     /** The unit's tick is gateway time − 90 s. */
     private void exchange(double gatewaySeconds, double downSeconds, double upSeconds) {
         assertThat(clock.accept(exchangeAt(gatewaySeconds, downSeconds, upSeconds, 0))).isTrue();
