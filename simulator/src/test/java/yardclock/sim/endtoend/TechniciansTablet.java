@@ -47,6 +47,9 @@ final class TechniciansTablet {
                 BufferedReader lines =
                         new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
             String line = lines.readLine();
+            while (!line.equals("event: frame")) {
+                line = lines.readLine();
+            }
             while (!line.startsWith("data: ")) {
                 line = lines.readLine();
             }
