@@ -45,14 +45,21 @@ final class LiveStream {
         notifyAll();
     }
 
-    /** Asks the page's clock once, then pours until the page leaves or the connection is cut. */
+    /**
+     * Asks the page's clock once, when it is quiet, and pours until the page leaves or the
+     * connection is cut.
+     */
     void pour(OutputStream to) throws IOException, InterruptedException {
-        to.write(QUESTION.formatted(questions.incrementAndGet()).getBytes(StandardCharsets.UTF_8));
-        to.flush();
         Pouring pouring = new Pouring();
         for (String piece = pouring.next(); piece != null; piece = pouring.next()) {
             to.write(piece.getBytes(StandardCharsets.UTF_8));
             to.flush();
+            if (!pouring.asked && (piece.equals(ALIVE) || piece.isEmpty())) {
+                pouring.asked = true;
+                String question = QUESTION.formatted(questions.incrementAndGet());
+                to.write(question.getBytes(StandardCharsets.UTF_8));
+                to.flush();
+            }
         }
     }
 
@@ -60,6 +67,7 @@ final class LiveStream {
     private final class Pouring {
         private final int cutsBefore = cuts;
         private long sent;
+        private boolean asked;
 
         /** The next piece, possibly empty; null when the connection is to end. */
         String next() throws InterruptedException {

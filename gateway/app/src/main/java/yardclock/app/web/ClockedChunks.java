@@ -18,7 +18,8 @@ final class ClockedChunks implements Chunks {
         this.frames = frames;
         this.exchanges = exchanges;
         this.device = device;
-        this.dueNanos = exchanges.realNanos();
+        // A page that opens draws its first frame first.
+        this.dueNanos = exchanges.realNanos() + exchanges.gapNanos(true);
     }
 
     @Override
