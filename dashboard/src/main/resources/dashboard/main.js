@@ -3,11 +3,16 @@
 import { settleLook } from "./lib/look.js";
 
 const JOBS = {
-  post: ["jobs/post-state", "jobs/post-zones", "jobs/post-splits", "jobs/post-call", "jobs/post-lock"],
+  post: ["jobs/post-state", "jobs/post-zones", "jobs/post-splits", "jobs/post-call", "jobs/post-lock",
+    "parts/sheet"],
   control: ["jobs/control-state", "jobs/control-next", "jobs/control-course", "jobs/control-done"],
   crew: [],
   board: [],
   bench: [
+    "words/of-bench",
+    "words/on-bench",
+    "words/on-clocks",
+    "words/on-calibration",
     "jobs/trace-state",
     "jobs/clock-state",
     "jobs/calibration-state",
@@ -21,11 +26,22 @@ const JOBS = {
   front: ["jobs/front-entry"],
 };
 const SHARED = ["parts/stations", "lib/times"];
+const LOOKS = { bench: ["calibration", "plots"] };
+
+/** A style sheet that only one page wears; the page is shown when it is there, or failed. */
+function wear(look) {
+  const link = document.createElement("link");
+  Object.assign(link, { rel: "stylesheet", href: `/ui/look/${look}.css` });
+  const settled = new Promise((done) => Object.assign(link, { onload: done, onerror: done }));
+  document.head.append(link);
+  return settled;
+}
 
 settleLook();
 const name = location.pathname.replace(/^\/|\/$/g, "");
 const job = Object.hasOwn(JOBS, name) ? name : "front";
 const modules = [`jobs/${job}`, ...JOBS[job], ...SHARED];
-await Promise.all(modules.map((module) => import(`./${module}.js`)));
+const looks = (LOOKS[job] ?? []).map(wear);
+await Promise.all([...looks, ...modules.map((module) => import(`./${module}.js`))]);
 if (!document.body) await new Promise((ready) => addEventListener("DOMContentLoaded", ready));
 document.body.append(document.createElement(`yc-${job}`));

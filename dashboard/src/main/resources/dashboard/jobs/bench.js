@@ -1,5 +1,6 @@
 // The timing technician's page: what each sensor does, live, and how each field unit is.
 import { html, nothing } from "lit";
+import "../words/of-bench.js";
 import { Page } from "../parts/page.js";
 import { warnings } from "../parts/sentences.js";
 import { say } from "../lib/say.js";

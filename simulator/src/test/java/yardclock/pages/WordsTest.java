@@ -30,6 +30,9 @@ import java.util.regex.Pattern;
 class WordsTest {
     private static final Pattern USED = Pattern.compile("say\\(\\s*\"([^\"]+)\"");
     private static final Pattern FILLED = Pattern.compile("\\{(\\w+)}");
+    private static final String ALL_WORDS =
+            "() => Promise.all([import('/ui/words.js'), import('/ui/words/of-bench.js')])"
+                    + ".then(([dictionary]) => dictionary.words)";
     private static Map<String, List<String>> words;
 
     @BeforeAll
@@ -38,9 +41,7 @@ class WordsTest {
         try (PageServer server = new PageServer();
                 Chromium chromium = new Chromium()) {
             Page page = chromium.open(server.address("/"), "", Chromium.Way.MEASURED);
-            words =
-                    (Map<String, List<String>>)
-                            page.evaluate("() => import('/ui/words.js').then((m) => m.words)");
+            words = (Map<String, List<String>>) page.evaluate(ALL_WORDS);
         }
     }
 

@@ -1,0 +1,7 @@
+// The bench's own words, added to the dictionary when its page is loaded.
+import { learn } from "../words.js";
+import { onBench } from "./on-bench.js";
+import { onClocks } from "./on-clocks.js";
+import { onCalibration } from "./on-calibration.js";
+
+learn({ ...onBench, ...onClocks, ...onCalibration });
