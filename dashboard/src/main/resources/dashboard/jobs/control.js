@@ -25,9 +25,8 @@ class Control extends Page {
 
   middle(frame) {
     return html`
-      <div class="control-side">
-        ${nextUp(this, frame)} ${this.#courseRulings(frame.head)} ${waiting(frame.waiting)}
-        ${proctors(frame.proctors)} ${heatCard(frame.head.heat)}
+      <div class="control-next">
+        ${nextUp(this, frame)} ${this.#courseRulings(frame.head)}
       </div>
       <div class="control-wide">
         ${this.#alarms(frame.alarms)}
@@ -37,6 +36,9 @@ class Control extends Page {
         </section>
         ${onCourse(this, frame)} ${doneList(this, frame.done)}
         ${this.leads ? codeMaker(this) : nothing}
+      </div>
+      <div class="control-rest">
+        ${waiting(frame.waiting)} ${proctors(frame.proctors)} ${heatCard(frame.head.heat)}
       </div>
     `;
   }

@@ -34,7 +34,7 @@ class Front extends Page {
   #held(held) {
     return html`<section class="card">
       <h2>${say("front.held")}</h2>
-      ${held.map((worn) => html`<div class="row held">
+      ${held.map((worn) => html`<div class="row worn">
         ${PAGES[worn.role].map((page, index) => html`<a
           class="button ${index === 0 ? "strong" : ""}"
           href="/${page}?as=${worn.role}"

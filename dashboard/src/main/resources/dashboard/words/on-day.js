@@ -46,8 +46,8 @@ export const onDay = {
   "heat.3": ["level 3, hold releases", "nivel 3, sin salidas"],
   "heat.4": ["level 4, stop", "nivel 4, alto"],
   "heat.index": [
-    "Heat index {index} °F, air {air} °C, humidity {humid} %, {age} min old",
-    "Índice de calor {index} °F, aire {air} °C, humedad {humid} %, hace {age} min",
+    "Heat index {index}\u00a0°F, air {air}\u00a0°C, humidity {humid}\u00a0%, {age}\u00a0min old",
+    "Índice de calor {index}\u00a0°F, aire {air}\u00a0°C, humedad {humid}\u00a0%, hace {age}\u00a0min",
   ],
   "heat.no-reading": ["No reading yet", "Aún sin lectura"],
 
