@@ -1,6 +1,7 @@
 package yardclock.sim.demo;
 
 import com.fasterxml.jackson.core.type.TypeReference;
+import com.fasterxml.jackson.databind.JsonNode;
 
 import yardclock.app.json.Json;
 import yardclock.app.settings.DemoPlan;
@@ -175,11 +176,10 @@ public final class SimulatedDay implements AutoCloseable {
     }
 
     /** The gateway's state as it says itself. */
-    public String digest() throws DemoFailedException {
-        return Enrolment.await(gateway.get("/api/state", coordinator.token()))
-                .body()
-                .path("digest")
-                .asText();
+    public Referee.GatewayState state() throws DemoFailedException {
+        JsonNode state = Enrolment.await(gateway.get("/api/state", coordinator.token())).body();
+        return new Referee.GatewayState(
+                state.path("entries").asLong(), state.path("digest").asText());
     }
 
     public List<Result> results() throws DemoFailedException {
@@ -199,7 +199,7 @@ public final class SimulatedDay implements AutoCloseable {
         long ahead =
                 yard.units().stream().mapToLong(VirtualUnit::aheadOfGatewayMicros).min().orElse(0);
         return new Referee(book, feed, ahead, settings.speed())
-                .judge(results(), units, journal, digest());
+                .judge(results(), units, journal, state());
     }
 
     @Override

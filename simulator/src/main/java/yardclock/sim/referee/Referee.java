@@ -31,7 +31,7 @@ public final class Referee {
             List<Result> results,
             Collection<UnitCounts> units,
             JournalEdges journal,
-            String digest) {
+            GatewayState state) {
         SplitErrors errors = SplitErrors.of(results, book);
         List<Proposal> wrong = new Assignments(book, aheadOfGatewayMicros).wrong(feed.proposals());
         wrong.forEach(proposal -> LOG.warn("wrongly assigned: {}", proposal));
@@ -46,8 +46,12 @@ public final class Referee {
                 errors.p99Millis(speed),
                 units.stream().mapToLong(journal::missingOf).sum(),
                 wrong.size(),
-                digest);
+                state.digest(),
+                state.entries());
     }
+
+    /** What the gateway says of itself at one moment. */
+    public record GatewayState(long entries, String digest) {}
 
     private static int count(List<Result> results, OutcomeKind outcome) {
         return (int) results.stream().filter(r -> r.outcome().equals(outcome.word())).count();

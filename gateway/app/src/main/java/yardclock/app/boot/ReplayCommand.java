@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -31,13 +32,25 @@ final class ReplayCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "the journal, as DIR/journal.db")
     private Path file;
 
+    @Option(
+            names = "--entries",
+            paramLabel = "N",
+            description = "derive the state as it was after so many entries; else after all")
+    private Long last;
+
     @Override
     public Integer call() throws RefusedException {
+        if (last != null && last < 1) {
+            throw new RefusedException("--entries " + last + ": a journal begins with entry 1.");
+        }
         Engine engine = new Engine();
         try (JournalReader reader = JournalReader.open(file)) {
             long entries = reader.entries(entry -> apply(engine, entry));
+            if (last != null && last > entries) {
+                throw new RefusedException("The journal has " + entries + " entries only.");
+            }
             ObjectNode line = Json.mapper().createObjectNode();
-            line.put("entries", entries).put("digest", engine.digest());
+            line.put("entries", engine.lastEntry()).put("digest", engine.digest());
             spec.commandLine().getOut().println(line);
             return 0;
         } catch (JournalRefusedException | RulesFailedException e) {
@@ -45,7 +58,10 @@ final class ReplayCommand implements Callable<Integer> {
         }
     }
 
-    private static void apply(Engine engine, Entry entry) {
+    private void apply(Engine engine, Entry entry) {
+        if (last != null && entry.number() > last) {
+            return;
+        }
         try {
             engine.apply(entry);
         } catch (RuntimeException e) {

@@ -96,6 +96,20 @@ class CommandLineTest {
     }
 
     @Test
+    void derivesTheStateAsItWasAfterSoManyEntries() throws Exception {
+        String file = filledJournal();
+        assertThat(run("replay", file, "--entries", "1")).isZero();
+        String first = out.toString();
+        out.getBuffer().setLength(0);
+        assertThat(run("replay", file)).isZero();
+        assertThat(first).startsWith("{\"entries\":1,").isNotEqualTo(out.toString());
+
+        assertThat(run("replay", file, "--entries", "3")).isEqualTo(1);
+        assertThat(err.toString()).contains("The journal has 2 entries only.");
+        assertThat(run("replay", file, "--entries", "0")).isEqualTo(1);
+    }
+
+    @Test
     void reportsEveryProblemOfPlanAndRosterAtOnce() throws Exception {
         Path plan = Files.writeString(directory.resolve("plan.yaml"), "name: 5\nstations: none\n");
         Path roster =
