@@ -35,7 +35,13 @@ class LauncherTest {
         assertThat(help.code()).isZero();
         assertThat(help.out())
                 .contains(
-                        "  demo ", "  serve ", "  replay ", "  journal ", "  check ", "  verify ");
+                        "  demo ",
+                        "  simulate ",
+                        "  serve ",
+                        "  replay ",
+                        "  journal ",
+                        "  check ",
+                        "  verify ");
     }
 
     @Test

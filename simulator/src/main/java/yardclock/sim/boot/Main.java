@@ -15,7 +15,7 @@ import java.nio.charset.StandardCharsets;
         description = "Simulated exam days.",
         mixinStandardHelpOptions = true,
         version = "Yardclock 0.1.0",
-        subcommands = {DemoCommand.class, BenchCommand.class},
+        subcommands = {DemoCommand.class, SimulateCommand.class, BenchCommand.class},
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {"0:done", "1:refused, with a sentence that says why", "2:wrong usage"})
 public final class Main {

@@ -25,6 +25,7 @@ import yardclock.sim.tablets.Coordinator;
 import yardclock.sim.tablets.Crew;
 import yardclock.sim.tablets.Gateway;
 import yardclock.sim.tablets.Ground;
+import yardclock.sim.tablets.LiveTablet;
 import yardclock.sim.tablets.PageClock;
 import yardclock.sim.tablets.Proctor;
 import yardclock.sim.tablets.Stream;
@@ -110,13 +111,13 @@ public final class SimulatedDay implements AutoCloseable {
 
     private <F> Tablet<F> tablet(Tablet.Access access, String page, Class<F> kind) {
         PageClock clock = new PageClock(stage, settings.seed() * 31 + page.hashCode() + tablets++);
-        Tablet<F> tablet =
-                new Tablet<>(
+        LiveTablet<F> tablet =
+                new LiveTablet<>(
                         stage,
                         gateway,
                         access,
                         clock,
-                        new Tablet.Page<>("/api/live/" + page, kind));
+                        new LiveTablet.Page<>("/api/live/" + page, kind));
         stage.soon(tablet::reloadNowAndThen);
         return tablet;
     }

@@ -3,6 +3,8 @@ package yardclock.sim.referee;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
+import yardclock.core.fact.Fact;
+import yardclock.core.fact.FactKind;
 import yardclock.core.result.OutcomeKind;
 import yardclock.core.result.Result;
 import yardclock.sim.people.TruthBook;
@@ -52,6 +54,28 @@ public final class Referee {
 
     /** What the gateway says of itself at one moment. */
     public record GatewayState(long entries, String digest) {}
+
+    /** How many of the marks in a day's facts a sensor proposed for the wrong visit. */
+    public static int wrongAssignments(TruthBook book, List<Fact> facts) {
+        List<Proposal> proposals =
+                facts.stream()
+                        .filter(Referee::isProposal)
+                        .map(
+                                f ->
+                                        new Proposal(
+                                                f.number(),
+                                                f.station(),
+                                                f.point(),
+                                                f.stamp().micros()))
+                        .toList();
+        return new Assignments(book, 0).wrong(proposals).size();
+    }
+
+    private static boolean isProposal(Fact fact) {
+        boolean proposes =
+                fact.kind() == FactKind.MARK_PROPOSED || fact.kind() == FactKind.MARK_CHANGED;
+        return proposes && (fact.words().equals("AUTOMATIC") || fact.words().equals("BUTTON"));
+    }
 
     private static int count(List<Result> results, OutcomeKind outcome) {
         return (int) results.stream().filter(r -> r.outcome().equals(outcome.word())).count();

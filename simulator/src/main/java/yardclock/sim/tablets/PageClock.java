@@ -6,6 +6,7 @@ import yardclock.sim.units.TickClock;
 import java.security.SecureRandom;
 import java.util.HexFormat;
 import java.util.SplittableRandom;
+import java.util.function.Supplier;
 
 /**
  * The clock of a page on a tablet: ticks on a crystal that is a little off, from a start of its
@@ -23,15 +24,25 @@ public final class PageClock {
     private final Stage stage;
     private final SplittableRandom random;
     private final long ratePartsPerBillion;
+    private final Supplier<String> boots;
     private volatile Start start;
 
     private record Start(String boot, TickClock ticks) {}
 
     /** One look at the clock. */
-    record Reading(String boot, long tick) {}
+    public record Reading(String boot, long tick) {}
 
+    /** Its boots have names never used before: two days with one seed are not one day. */
     public PageClock(Stage stage, long seed) {
+        this(stage, seed, () -> HexFormat.of().toHexDigits(new SecureRandom().nextLong()));
+    }
+
+    /**
+     * @param boots names for its boots, each different from all others
+     */
+    public PageClock(Stage stage, long seed, Supplier<String> boots) {
         this.stage = stage;
+        this.boots = boots;
         this.random = new SplittableRandom(seed);
         long rate = random.nextLong(-FASTEST_PARTS_PER_BILLION, FASTEST_PARTS_PER_BILLION);
         this.ratePartsPerBillion = rate;
@@ -39,9 +50,7 @@ public final class PageClock {
     }
 
     private void startAt(long examMicros) {
-        // Never from the seed: two days with one seed are two boots.
-        String boot = HexFormat.of().toHexDigits(new SecureRandom().nextLong());
-        start = new Start(boot, new TickClock(examMicros, ratePartsPerBillion));
+        start = new Start(boots.get(), new TickClock(examMicros, ratePartsPerBillion));
     }
 
     /** The page is loaded anew now. */
@@ -61,7 +70,7 @@ public final class PageClock {
                 });
     }
 
-    Reading read() {
+    public Reading read() {
         Start now = start;
         return new Reading(now.boot(), now.ticks().tickAt(stage.nowMicros()));
     }

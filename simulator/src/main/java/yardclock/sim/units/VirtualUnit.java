@@ -28,7 +28,7 @@ public final class VirtualUnit implements UnitLink.Receiver {
     private final UnitSettings settings;
     private final UnitLink link;
     private final TickClock clock;
-    private final String boot = newBoot();
+    private final String boot;
     private final int[] states = new int[8];
     private final EdgeSender sender;
     private final SplittableRandom random;
@@ -42,6 +42,14 @@ public final class VirtualUnit implements UnitLink.Receiver {
     private String accessPoint = "02:00:00:00:00:01";
 
     public VirtualUnit(Stage stage, UnitSettings settings, UnitLink link) {
+        this(stage, settings, link, newBoot());
+    }
+
+    /**
+     * @param boot 64 bits in hex, never used before by a unit of this id
+     */
+    public VirtualUnit(Stage stage, UnitSettings settings, UnitLink link, String boot) {
+        this.boot = boot;
         this.stage = stage;
         this.settings = settings;
         this.link = link;

@@ -39,7 +39,7 @@ class ProctorTest {
     private final TruthBook book = new TruthBook();
     private StubGateway stub;
     private Gateway gateway;
-    private Tablet<PostFrame> tablet;
+    private LiveTablet<PostFrame> tablet;
     private Yard yard;
     private Proctor proctor;
     private Candidate candidate;
@@ -50,8 +50,8 @@ class ProctorTest {
         gateway = stub.gateway();
         Tablet.Access access = new Tablet.Access("token", "t-1", "proctor");
         PageClock clock = new PageClock(stage, 1);
-        Tablet.Page<PostFrame> page = new Tablet.Page<>("/api/live/post", PostFrame.class);
-        tablet = new Tablet<>(stage, gateway, access, clock, page);
+        LiveTablet.Page<PostFrame> page = new LiveTablet.Page<>("/api/live/post", PostFrame.class);
+        tablet = new LiveTablet<>(stage, gateway, access, clock, page);
         Map<String, VirtualUnit> units =
                 PLAN.fieldUnits().stream()
                         .map(FieldUnit::id)

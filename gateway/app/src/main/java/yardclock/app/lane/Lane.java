@@ -25,6 +25,7 @@ public final class Lane implements Inbox, Questions, AutoCloseable {
     private final LaneParts parts;
     private final GatewayClock clock;
     private final Waiting waiting;
+    private final Door door;
     private Thread thread;
 
     public Lane(LaneParts parts) {
@@ -35,6 +36,7 @@ public final class Lane implements Inbox, Questions, AutoCloseable {
         this.parts = parts;
         this.clock = parts.clock();
         this.waiting = new Waiting(inboxInputs);
+        this.door = new Door(waiting, clock);
     }
 
     /**
@@ -51,35 +53,12 @@ public final class Lane implements Inbox, Questions, AutoCloseable {
 
     @Override
     public boolean offer(List<? extends Input> inputs, Consumer<Receipt> done) {
-        if (inputs.isEmpty() || inputs.size() > Limits.BATCH_INPUTS) {
-            throw new IllegalArgumentException(
-                    "an offer has 1 to " + Limits.BATCH_INPUTS + " inputs, not " + inputs.size());
-        }
-        return waiting.add(new Waiting.Offer(List.copyOf(inputs), done, clock.realNanos()));
+        return door.offer(inputs, done);
     }
 
     @Override
     public <T> CompletableFuture<T> ask(Function<Engine, T> question) {
-        CompletableFuture<T> answer = new CompletableFuture<>();
-        boolean taken = waiting.add(engine -> answer(answer, question, engine));
-        if (!taken) {
-            answer.completeExceptionally(
-                    new LaneBusyException("the lane takes no more questions at the moment"));
-        }
-        return answer;
-    }
-
-    private static <T> void answer(
-            CompletableFuture<T> answer, Function<Engine, T> question, Engine engine) {
-        if (engine == null) {
-            answer.completeExceptionally(new LaneBusyException("the lane has ended"));
-            return;
-        }
-        try {
-            answer.complete(question.apply(engine));
-        } catch (RuntimeException e) {
-            answer.completeExceptionally(e);
-        }
+        return door.ask(question);
     }
 
     /** How many inputs wait. */

@@ -64,20 +64,20 @@ final class Arrivals implements Connection.Arrivals {
     }
 
     @Override
-    public void arrived(Connection connection, String topic, MqttMessage message) {
+    public void arrived(Wire wire, String topic, MqttMessage message) {
         long gatewayMicros = clock.now().micros();
-        if (connection.isOver()) {
+        if (wire.isOver()) {
             return;
         }
         received.incrementAndGet();
         try {
-            take(new Arrival(connection, topic, message, gatewayMicros));
+            take(new Arrival(wire, topic, message, gatewayMicros));
         } catch (RuntimeException impossible) {
             LOG.error(
                     "a message on {} broke the decoder; it stays unacknowledged",
                     topic,
                     impossible);
-            connection.giveUp("a message could not be handled: " + impossible.getMessage());
+            wire.giveUp("a message could not be handled: " + impossible.getMessage());
         }
     }
 
@@ -123,7 +123,7 @@ final class Arrivals implements Connection.Arrivals {
         boolean mayWait = arrival.message.getQos() > 0;
         while (!inbox.offer(decoded.inputs(), r -> receipt(arrival, decoded.rejections(), r))) {
             boolean patient = mayWait && clock.realNanos() - start < patienceNanos;
-            if (!patient || arrival.connection.isOver()) {
+            if (!patient || arrival.wire.isOver()) {
                 return false;
             }
             LockSupport.parkNanos(FULL_PAUSE_NANOS);
@@ -135,7 +135,7 @@ final class Arrivals implements Connection.Arrivals {
         if (receipt.isKept()) {
             finish(arrival, refused);
         } else if (arrival.message.getQos() > 0) {
-            arrival.connection.giveUp("the journal could not keep a message: " + receipt.lost());
+            arrival.wire.giveUp("the journal could not keep a message: " + receipt.lost());
         }
     }
 
@@ -144,14 +144,14 @@ final class Arrivals implements Connection.Arrivals {
             Rejection full = new Rejection(RejectionReason.INBOX_FULL, "the inbox is full");
             finish(arrival, List.of(full));
         } else {
-            arrival.connection.giveUp("the inbox is full");
+            arrival.wire.giveUp("the inbox is full");
         }
     }
 
     /** Refusals are counted with the acknowledgement, so that a redelivery counts them once. */
     private void finish(Arrival arrival, List<Rejection> refused) {
         boolean comesAgain =
-                arrival.message.getQos() > 0 && !arrival.connection.acknowledge(arrival.message);
+                arrival.message.getQos() > 0 && !arrival.wire.acknowledge(arrival.message);
         if (comesAgain) {
             return;
         }
@@ -161,6 +161,5 @@ final class Arrivals implements Connection.Arrivals {
         }
     }
 
-    private record Arrival(
-            Connection connection, String topic, MqttMessage message, long gatewayMicros) {}
+    private record Arrival(Wire wire, String topic, MqttMessage message, long gatewayMicros) {}
 }

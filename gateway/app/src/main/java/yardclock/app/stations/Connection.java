@@ -20,7 +20,7 @@ import java.util.concurrent.TimeUnit;
  * receipt that comes late acknowledges on a connection that is gone, and the broker delivers that
  * message again. The session at the broker is persistent and belongs to the client id.
  */
-final class Connection implements AutoCloseable {
+final class Connection implements Wire, AutoCloseable {
     private static final String[] FILTERS = {
         "yc/1/+/edges", "yc/1/+/health", "yc/1/+/climate", "yc/1/+/applied", "yc/1/+/answer"
     };
@@ -40,7 +40,7 @@ final class Connection implements AutoCloseable {
 
     /** Takes what arrives, on Paho's thread. */
     interface Arrivals {
-        void arrived(Connection connection, String topic, MqttMessage message);
+        void arrived(Wire wire, String topic, MqttMessage message);
     }
 
     Connection(LinkSettings settings, Arrivals arrivals) throws MqttException {
@@ -108,7 +108,8 @@ final class Connection implements AutoCloseable {
      *
      * <p>Locked against closing, because Paho takes its client apart without a lock of its own.
      */
-    boolean acknowledge(MqttMessage message) {
+    @Override
+    public boolean acknowledge(MqttMessage message) {
         synchronized (acknowledging) {
             if (closed) {
                 return false;
@@ -124,13 +125,15 @@ final class Connection implements AutoCloseable {
     }
 
     /** Takes nothing more: what is not acknowledged is delivered again on the next connection. */
-    void giveUp(String why) {
+    @Override
+    public void giveUp(String why) {
         if (end == null) {
             end = why;
         }
     }
 
-    boolean isOver() {
+    @Override
+    public boolean isOver() {
         return end != null;
     }
 

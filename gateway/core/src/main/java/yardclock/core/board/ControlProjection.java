@@ -1,6 +1,5 @@
 package yardclock.core.board;
 
-import yardclock.core.result.Result;
 import yardclock.core.result.Results;
 import yardclock.core.ruling.Devices;
 import yardclock.core.ruling.Refusal;
@@ -139,7 +138,7 @@ public final class ControlProjection {
     }
 
     private ControlFrame.DoneView done(Attempt attempt) {
-        Result result = Results.of(course.plan(), attempt);
+        Results.Headline result = Results.headline(course.plan(), attempt);
         return new ControlFrame.DoneView(
                 attempt.number(),
                 result.outcome(),

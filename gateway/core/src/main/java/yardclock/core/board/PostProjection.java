@@ -49,7 +49,7 @@ public final class PostProjection {
                 isThrough
                         ? attempt.turns().stream().map(PostProjection::split).toList()
                         : List.of(),
-                attempt.isDone() ? Results.of(course.plan(), attempt).outcome() : "",
+                attempt.isDone() ? Results.headline(course.plan(), attempt).outcome() : "",
                 attempt.isTold());
     }
 

@@ -32,6 +32,19 @@ public final class Results {
         return new Results(plan, attempt).result();
     }
 
+    /** What screens say of somebody who is done; spares making every split for it. */
+    public static Headline headline(ExamPlan plan, Attempt attempt) {
+        Results results = new Results(plan, attempt);
+        Optional<Elapsed> elapsed = results.time.map(OfficialTime::elapsed);
+        Decision decision = elapsed.map(results::decision).orElse(null);
+        String outcome = attempt.isDone() ? results.outcome(decision) : "";
+        return new Headline(
+                outcome, results.outcomeWords(outcome), elapsed.map(Elapsed::micros).orElse(-1L));
+    }
+
+    /** The outcome as {@link Result} has it, and the official time, −1 if there is none. */
+    public record Headline(String outcome, String outcomeWords, long officialMicros) {}
+
     private Result result() {
         Optional<Elapsed> elapsed = time.map(OfficialTime::elapsed);
         Decision decision = elapsed.map(this::decision).orElse(null);

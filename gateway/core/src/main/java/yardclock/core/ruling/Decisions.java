@@ -248,7 +248,7 @@ public final class Decisions {
         private void concludeIfDone(Attempt attempt) {
             CourseRun course = situation.course();
             if (attempt.isDone()) {
-                String outcome = Results.of(course.plan(), attempt).outcome();
+                String outcome = Results.headline(course.plan(), attempt).outcome();
                 out.conclude(Fact.of(FactKind.OUTCOME, attempt.number(), "", outcome));
             }
         }

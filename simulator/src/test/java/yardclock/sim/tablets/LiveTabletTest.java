@@ -15,11 +15,11 @@ import java.io.IOException;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 
-class TabletTest {
+class LiveTabletTest {
     private final LiveStage stage = new LiveStage(60);
     private StubGateway stub;
     private Gateway gateway;
-    private Tablet<PostFrame> tablet;
+    private LiveTablet<PostFrame> tablet;
 
     @BeforeEach
     void open() throws IOException {
@@ -27,8 +27,8 @@ class TabletTest {
         gateway = stub.gateway();
         Tablet.Access access = new Tablet.Access("token", "t-1", "proctor");
         PageClock clock = new PageClock(stage, 1);
-        Tablet.Page<PostFrame> page = new Tablet.Page<>("/api/live/post", PostFrame.class);
-        tablet = new Tablet<>(stage, gateway, access, clock, page);
+        LiveTablet.Page<PostFrame> page = new LiveTablet.Page<>("/api/live/post", PostFrame.class);
+        tablet = new LiveTablet<>(stage, gateway, access, clock, page);
         stage.begin();
     }
 
