@@ -1,5 +1,7 @@
 package yardclock.sim.demo;
 
+import com.fasterxml.jackson.databind.JsonNode;
+
 import yardclock.app.settings.Roster;
 import yardclock.sim.referee.Figures;
 import yardclock.sim.tablets.Gateway;
@@ -165,7 +167,11 @@ public final class Demo {
             counts = day.unitCounts();
         }
         say(progress(day));
-        return day.figures(process.journalEdges(), counts);
+        JsonNode state = day.state();
+        say(
+                "The digest is that of the first %1$d entries: replay FILE --entries %1$d gives it."
+                        .formatted(state.path("entries").asLong()));
+        return day.figures(process.journalEdges(), counts, state.path("digest").asText());
     }
 
     private void say(String line) {

@@ -176,11 +176,9 @@ public final class SimulatedDay implements AutoCloseable {
         return yard.units().stream().filter(unit -> unit.id().equals(id)).findFirst().orElseThrow();
     }
 
-    /** The gateway's state as it says itself. */
-    public Referee.GatewayState state() throws DemoFailedException {
-        JsonNode state = Enrolment.await(gateway.get("/api/state", coordinator.token())).body();
-        return new Referee.GatewayState(
-                state.path("entries").asLong(), state.path("digest").asText());
+    /** What the gateway says of itself at one moment: entries and digest. */
+    public JsonNode state() throws DemoFailedException {
+        return Enrolment.await(gateway.get("/api/state", coordinator.token())).body();
     }
 
     public List<Result> results() throws DemoFailedException {
@@ -195,12 +193,12 @@ public final class SimulatedDay implements AutoCloseable {
         }
     }
 
-    public Figures figures(JournalEdges journal, List<UnitCounts> units)
+    public Figures figures(JournalEdges journal, List<UnitCounts> units, String digest)
             throws DemoFailedException {
         long ahead =
                 yard.units().stream().mapToLong(VirtualUnit::aheadOfGatewayMicros).min().orElse(0);
         return new Referee(book, feed, ahead, settings.speed())
-                .judge(results(), units, journal, state());
+                .judge(results(), units, journal, digest);
     }
 
     @Override

@@ -13,7 +13,6 @@ import yardclock.app.json.Json;
  * @param splitErrorRealMsP99 the same in real time: divided by the speed
  * @param lostEdges edges the units stamped that the journal does not hold
  * @param wrongAssignments marks proposed for the wrong candidate, station or occasion
- * @param entries after how many journal entries the digest was taken
  */
 public record Figures(
         int candidates,
@@ -25,8 +24,7 @@ public record Figures(
         Double splitErrorRealMsP99,
         long lostEdges,
         int wrongAssignments,
-        String digest,
-        long entries) {
+        String digest) {
     public String line() {
         try {
             return Json.mapper().writeValueAsString(this);

@@ -33,7 +33,7 @@ public final class Referee {
             List<Result> results,
             Collection<UnitCounts> units,
             JournalEdges journal,
-            GatewayState state) {
+            String digest) {
         SplitErrors errors = SplitErrors.of(results, book);
         List<Proposal> wrong = new Assignments(book, aheadOfGatewayMicros).wrong(feed.proposals());
         wrong.forEach(proposal -> LOG.warn("wrongly assigned: {}", proposal));
@@ -48,12 +48,8 @@ public final class Referee {
                 errors.p99Millis(speed),
                 units.stream().mapToLong(journal::missingOf).sum(),
                 wrong.size(),
-                state.digest(),
-                state.entries());
+                digest);
     }
-
-    /** What the gateway says of itself at one moment. */
-    public record GatewayState(long entries, String digest) {}
 
     /** How many of the marks in a day's facts a sensor proposed for the wrong visit. */
     public static int wrongAssignments(TruthBook book, List<Fact> facts) {

@@ -49,7 +49,8 @@ class FieldBrokerDayTest {
             assertThat(onlooker.edges())
                     .allMatch(e -> journal.holds(e.unit(), e.boot(), e.seq()))
                     .hasSize(Math.toIntExact(journal.distinct()));
-            Figures figures = running.day.figures(journal, counts);
+            String digest = running.day.state().path("digest").asText();
+            Figures figures = running.day.figures(journal, counts, digest);
             assertThat(figures.lostEdges()).as("seed %d: %s", SEED, figures).isZero();
             assertThat(figures.wrongAssignments()).as("seed %d: %s", SEED, figures).isZero();
             assertThat(figures.candidates()).isEqualTo(4);

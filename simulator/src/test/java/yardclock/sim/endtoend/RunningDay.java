@@ -58,7 +58,7 @@ final class RunningDay implements AutoCloseable {
 
     Figures figures() throws DemoFailedException {
         List<UnitCounts> counts = awaitAllKept();
-        return day.figures(gateway.journalEdges(), counts);
+        return day.figures(gateway.journalEdges(), counts, day.state().path("digest").asText());
     }
 
     /** What the gateway says of itself: entries and digest of one moment. */
