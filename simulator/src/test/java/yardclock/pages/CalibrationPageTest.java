@@ -9,10 +9,6 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.microsoft.playwright.Page;
 
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 import yardclock.app.json.Json;
@@ -21,30 +17,7 @@ import yardclock.core.ruling.Act;
 import java.util.List;
 
 /** The technician compares two units: chooses, begins, watches the trips, accepts or gives up. */
-class CalibrationPageTest {
-    private static Chromium chromium;
-    private PageServer server;
-
-    @BeforeAll
-    static void open() {
-        chromium = new Chromium();
-    }
-
-    @AfterAll
-    static void close() {
-        chromium.close();
-    }
-
-    @BeforeEach
-    void serve() {
-        server = new PageServer();
-    }
-
-    @AfterEach
-    void unserve() {
-        server.close();
-    }
-
+class CalibrationPageTest extends WithPages {
     private Tablet show(String scene) {
         return Tablet.show(chromium, server, Scene.named(scene), Chromium.Way.PLAIN);
     }

@@ -7,37 +7,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** The technician opens a unit's clock and sees its legs, its limits and its steadiness. */
-class ClockPlotsTest {
-    private static Chromium chromium;
-    private PageServer server;
-
-    @BeforeAll
-    static void open() {
-        chromium = new Chromium();
-    }
-
-    @AfterAll
-    static void close() {
-        chromium.close();
-    }
-
-    @BeforeEach
-    void serve() {
-        server = new PageServer();
-    }
-
-    @AfterEach
-    void unserve() {
-        server.close();
-    }
-
+class ClockPlotsTest extends WithPages {
     @Test
     void each_trouble_of_a_clock_is_a_sentence_with_its_figures() {
         try (Tablet tablet = show()) {

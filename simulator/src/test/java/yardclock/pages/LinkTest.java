@@ -7,38 +7,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
 
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** The live link: frames show at once, silence shows within three seconds, and it comes back. */
-class LinkTest {
+class LinkTest extends WithPages {
     private static final LocatorAssertions.ContainsTextOptions SOON =
             new LocatorAssertions.ContainsTextOptions().setTimeout(12_000);
-    private static Chromium chromium;
-    private PageServer server;
-
-    @BeforeAll
-    static void open() {
-        chromium = new Chromium();
-    }
-
-    @AfterAll
-    static void close() {
-        chromium.close();
-    }
-
-    @BeforeEach
-    void serve() {
-        server = new PageServer();
-    }
-
-    @AfterEach
-    void unserve() {
-        server.close();
-    }
 
     @Test
     void a_new_frame_is_on_the_page_at_once() {

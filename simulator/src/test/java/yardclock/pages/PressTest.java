@@ -9,10 +9,6 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.microsoft.playwright.Page;
 
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 import yardclock.app.json.Json;
@@ -22,30 +18,7 @@ import yardclock.core.ruling.Reason;
 import java.util.List;
 
 /** What a press sends: the very acts the gateway reads, once each, and what comes back as words. */
-class PressTest {
-    private static Chromium chromium;
-    private PageServer server;
-
-    @BeforeAll
-    static void open() {
-        chromium = new Chromium();
-    }
-
-    @AfterAll
-    static void close() {
-        chromium.close();
-    }
-
-    @BeforeEach
-    void serve() {
-        server = new PageServer();
-    }
-
-    @AfterEach
-    void unserve() {
-        server.close();
-    }
-
+class PressTest extends WithPages {
     @Test
     void the_proctors_zones_send_start_mark_and_finish() {
         try (Tablet tablet = show("post-start")) {

@@ -10,10 +10,6 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
 
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 import java.util.List;
@@ -23,30 +19,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /** Stop: same place, one hold of 0.6 s, never queued, and loud when it was not acknowledged. */
-class StopTest {
-    private static Chromium chromium;
-    private PageServer server;
-
-    @BeforeAll
-    static void open() {
-        chromium = new Chromium();
-    }
-
-    @AfterAll
-    static void close() {
-        chromium.close();
-    }
-
-    @BeforeEach
-    void serve() {
-        server = new PageServer();
-    }
-
-    @AfterEach
-    void unserve() {
-        server.close();
-    }
-
+class StopTest extends WithPages {
     @Test
     void a_hold_of_six_tenths_stops_everyone_once() {
         try (Tablet tablet = show("post-under-way")) {

@@ -21,7 +21,7 @@ public final class LiveStage implements Stage, AutoCloseable {
     private final long beganNanos = System.nanoTime();
     private final ReentrantLock lock = new ReentrantLock();
     private final Condition changed = lock.newCondition();
-    private final PriorityQueue<Act> acts = new PriorityQueue<>();
+    private final PriorityQueue<PlannedAct> acts = new PriorityQueue<>();
     private final Thread thread = new Thread(this::run, "yard");
     private long nextOrder;
     private boolean closed;
@@ -49,7 +49,7 @@ public final class LiveStage implements Stage, AutoCloseable {
     public Planned at(long examMicros, Runnable what) {
         lock.lock();
         try {
-            Act act = new Act(examMicros, nextOrder++, what);
+            PlannedAct act = new PlannedAct(examMicros, nextOrder++, what);
             acts.add(act);
             changed.signal();
             return act;
@@ -59,9 +59,9 @@ public final class LiveStage implements Stage, AutoCloseable {
     }
 
     private void run() {
-        for (Act act = await(); act != null; act = await()) {
+        for (PlannedAct act = await(); act != null; act = await()) {
             try {
-                act.run();
+                act.play();
             } catch (RuntimeException e) {
                 LOG.error("an act of the yard failed", e);
             }
@@ -69,12 +69,12 @@ public final class LiveStage implements Stage, AutoCloseable {
     }
 
     /** The next act when it is due, or null after the end. */
-    private Act await() {
+    private PlannedAct await() {
         lock.lock();
         try {
             while (!closed) {
-                Act first = acts.peek();
-                long early = first == null ? Long.MAX_VALUE : first.examMicros - nowMicros();
+                PlannedAct first = acts.peek();
+                long early = first == null ? Long.MAX_VALUE : first.examMicros() - nowMicros();
                 if (early <= 0) {
                     return acts.poll();
                 }
@@ -100,36 +100,6 @@ public final class LiveStage implements Stage, AutoCloseable {
             changed.signalAll();
         } finally {
             lock.unlock();
-        }
-    }
-
-    private static final class Act implements Planned, Comparable<Act> {
-        private final long examMicros;
-        private final long order;
-        private final Runnable what;
-        private volatile boolean dropped;
-
-        Act(long examMicros, long order, Runnable what) {
-            this.examMicros = examMicros;
-            this.order = order;
-            this.what = what;
-        }
-
-        void run() {
-            if (!dropped) {
-                what.run();
-            }
-        }
-
-        @Override
-        public void drop() {
-            dropped = true;
-        }
-
-        @Override
-        public int compareTo(Act other) {
-            int byTime = Long.compare(examMicros, other.examMicros);
-            return byTime != 0 ? byTime : Long.compare(order, other.order);
         }
     }
 }

@@ -1,6 +1,5 @@
 package yardclock.core.board;
 
-import yardclock.core.result.Result;
 import yardclock.core.result.Results;
 import yardclock.core.run.Attempt;
 import yardclock.core.run.CourseRun;
@@ -75,7 +74,7 @@ public final class BoardProjection {
         }
         return course.attempts().stream()
                 .filter(a -> a.isDone() && a.isTold())
-                .map(a -> Results.of(course.plan(), a))
+                .map(a -> Results.headline(course.plan(), a))
                 .filter(r -> r.officialMicros() >= 0)
                 .map(r -> new BoardFrame.Time(r.number(), r.display(), true))
                 .toList();
@@ -84,26 +83,26 @@ public final class BoardProjection {
     /** Where the plan makes it public, a result stands on it only after it was told. */
     public LeaderboardFrame leaderboard() {
         boolean isPublic = course.plan().day().leaderboardPublic();
-        List<Result> timed =
+        List<Results.Headline> timed =
                 course.attempts().stream()
                         .filter(a -> a.isDone() || a.phase() == Attempt.Phase.FINISHED)
                         .filter(a -> a.isTold() || !isPublic)
-                        .map(a -> Results.of(course.plan(), a))
+                        .map(a -> Results.headline(course.plan(), a))
                         .sorted(BY_TIME)
                         .toList();
         List<LeaderboardFrame.Row> rows = new ArrayList<>();
-        for (Result result : timed) {
+        for (Results.Headline result : timed) {
             rows.add(row(result, rank(result, rows)));
         }
         return new LeaderboardFrame(isPublic ? publicHead() : picture.head(), rows);
     }
 
-    private static final Comparator<Result> BY_TIME =
-            Comparator.comparing((Result r) -> r.officialMicros() < 0)
-                    .thenComparingLong(Result::officialMicros)
-                    .thenComparingInt(Result::number);
+    private static final Comparator<Results.Headline> BY_TIME =
+            Comparator.comparing((Results.Headline r) -> r.officialMicros() < 0)
+                    .thenComparingLong(Results.Headline::officialMicros)
+                    .thenComparingInt(Results.Headline::number);
 
-    private static int rank(Result result, List<LeaderboardFrame.Row> before) {
+    private static int rank(Results.Headline result, List<LeaderboardFrame.Row> before) {
         if (result.officialMicros() < 0) {
             return 0;
         }
@@ -114,7 +113,7 @@ public final class BoardProjection {
         return last.display().equals(result.display()) ? last.rank() : before.size() + 1;
     }
 
-    private static LeaderboardFrame.Row row(Result result, int rank) {
+    private static LeaderboardFrame.Row row(Results.Headline result, int rank) {
         return new LeaderboardFrame.Row(
                 rank,
                 result.number(),

@@ -32,37 +32,53 @@ public final class Results {
         return new Results(plan, attempt).result();
     }
 
-    /** What screens say of somebody who is done; spares making every split for it. */
+    /** A result without its splits and calls, which screens do not list. */
     public static Headline headline(ExamPlan plan, Attempt attempt) {
-        Results results = new Results(plan, attempt);
-        Optional<Elapsed> elapsed = results.time.map(OfficialTime::elapsed);
-        Decision decision = elapsed.map(results::decision).orElse(null);
-        String outcome = attempt.isDone() ? results.outcome(decision) : "";
-        return new Headline(
-                outcome, results.outcomeWords(outcome), elapsed.map(Elapsed::micros).orElse(-1L));
+        return new Results(plan, attempt).headline();
     }
 
-    /** The outcome as {@link Result} has it, and the official time, −1 if there is none. */
-    public record Headline(String outcome, String outcomeWords, long officialMicros) {}
+    /** As {@link Result} has these. */
+    public record Headline(
+            int number,
+            String outcome,
+            String outcomeWords,
+            long officialMicros,
+            long lowerMicros,
+            long upperMicros,
+            String display,
+            String decision) {}
 
-    private Result result() {
+    private Headline headline() {
         Optional<Elapsed> elapsed = time.map(OfficialTime::elapsed);
         Decision decision = elapsed.map(this::decision).orElse(null);
         String outcome = attempt.isDone() ? outcome(decision) : "";
-        return new Result(
+        return new Headline(
                 attempt.number(),
-                attempt.group(),
                 outcome,
                 outcomeWords(outcome),
                 elapsed.map(Elapsed::micros).orElse(-1L),
                 elapsed.map(Elapsed::lowerMicros).orElse(-1L),
                 elapsed.map(Elapsed::upperMicros).orElse(-1L),
-                elapsed.map(Elapsed::parts).orElse(null),
-                settled(),
                 elapsed.map(t -> DisplayedTime.text(Math.max(0, t.micros()), plan.timing()))
                         .orElse(""),
-                decision == null ? "" : decision.word(),
-                decision == null ? "" : rule(decision),
+                decision == null ? "" : decision.word());
+    }
+
+    private Result result() {
+        Headline head = headline();
+        return new Result(
+                head.number(),
+                attempt.group(),
+                head.outcome(),
+                head.outcomeWords(),
+                head.officialMicros(),
+                head.lowerMicros(),
+                head.upperMicros(),
+                time.map(t -> t.elapsed().parts()).orElse(null),
+                settled(),
+                head.display(),
+                head.decision(),
+                head.decision().isEmpty() ? "" : rule(head.decision()),
                 time.map(OfficialTime::creditMicros).orElse(0L),
                 attempt.isTold(),
                 splits(),
@@ -143,8 +159,8 @@ public final class Results {
                 : "There is no official time: to review.";
     }
 
-    private String rule(Decision decision) {
-        if (decision != Decision.UNDECIDED) {
+    private String rule(String decision) {
+        if (!decision.equals(Decision.UNDECIDED.word())) {
             return "The whole interval lies on one side of the cut-off.";
         }
         return plan.timing().undecided() == TimingRules.UndecidedRule.CANDIDATES_BENEFIT
