@@ -20,6 +20,9 @@ import { Menu, header } from "./header.js";
 
 const REDRAW_MS = 200;
 
+// Common practice, no source: two taps closer than this are one finger bouncing.
+const DOUBLE_MS = 400;
+
 export class Page extends LitElement {
   /**
    * What a job says of itself; `maybePublic` asks the gateway also without a badge.
@@ -32,6 +35,7 @@ export class Page extends LitElement {
     super();
     this.link = linkState.noLink(performance.now());
     this.pending = new Set();
+    this.pressedMs = new Map();
     const redraw = () => this.requestUpdate();
     this.notes = new Notes(redraw);
     this.ask = new Ask(this, redraw);
@@ -117,6 +121,14 @@ export class Page extends LitElement {
     return null;
   }
 
+  /** A double tap is one press, also where the first one's answer came in between. */
+  #isSecondOfTwo(name) {
+    const nowMs = performance.now();
+    const isSecond = nowMs - (this.pressedMs.get(name) ?? -Infinity) < DOUBLE_MS;
+    if (!isSecond) this.pressedMs.set(name, nowMs);
+    return isSecond;
+  }
+
   /**
    * Sends an act once, however often its button is pressed meanwhile, and shows the answer.
    *
@@ -124,7 +136,7 @@ export class Page extends LitElement {
    * @param quiet no note when it is accepted: the frame will show it
    */
   async act(name, act, { basis = -1, done = "act.done", values, quiet = false } = {}) {
-    if (this.pending.has(name)) return null;
+    if (this.pending.has(name) || this.#isSecondOfTwo(name)) return null;
     this.pending.add(name);
     this.requestUpdate();
     const answer = await rule(this.badge.token, act, { basis });
