@@ -3,8 +3,23 @@
 import { settleLook } from "./lib/look.js";
 
 const JOBS = {
-  post: ["jobs/post-state", "jobs/post-zones", "jobs/post-splits", "jobs/post-call", "jobs/post-lock",
-    "parts/sheet"],
+  post: [
+    "jobs/post-state",
+    "jobs/post-zones",
+    "jobs/post-splits",
+    "jobs/post-call",
+    "jobs/post-lock",
+    "jobs/post-link",
+    "jobs/post-alone",
+    "jobs/post-waiting",
+    "jobs/post-install",
+    "lib/outbox",
+    "lib/outbox-store",
+    "lib/last-frame",
+    "words/of-post",
+    "words/on-gap",
+    "parts/sheet",
+  ],
   control: ["jobs/control-state", "jobs/control-next", "jobs/control-course", "jobs/control-done"],
   crew: [],
   board: [],
@@ -23,7 +38,7 @@ const JOBS = {
     "jobs/bench-calibration",
   ],
   leaderboard: [],
-  front: ["jobs/front-entry"],
+  front: ["jobs/front-entry", "lib/outbox-store"],
 };
 const SHARED = ["parts/stations", "lib/times"];
 const LOOKS = { bench: ["calibration", "plots"] };

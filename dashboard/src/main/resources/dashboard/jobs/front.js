@@ -5,6 +5,7 @@ import { Page } from "../parts/page.js";
 import { say, code as codeWords } from "../lib/say.js";
 import { ROLES, HOME, badge, wear, giveBack } from "../lib/badge.js";
 import { enrol } from "../lib/ask-gateway.js";
+import { store } from "../lib/outbox-store.js";
 import { codeFrom, wrongEntry } from "./front-entry.js";
 
 const PAGES = {
@@ -99,9 +100,21 @@ class Front extends Page {
     this.requestUpdate();
   }
 
-  #giveBack(role) {
+  async #giveBack(role) {
+    if (role === "proctor" && !(await this.#mayErase())) return;
     giveBack(role);
     this.requestUpdate();
+  }
+
+  /** What the proctor's page kept goes with its badge; presses never sent only if somebody says so. */
+  async #mayErase() {
+    const waiting = await store.waiting().catch(() => []);
+    if (waiting.length > 0) {
+      const title = say("front.unsent", { count: waiting.length });
+      if (!(await this.ask.put({ title, yes: say("front.unsent-erase") }))) return false;
+    }
+    await store.erase().catch(() => {});
+    return true;
   }
 
   #submit = async (submit) => {
@@ -109,6 +122,7 @@ class Front extends Page {
     if (this.busy) return;
     const wrong = wrongEntry(this.code, this.person);
     if (wrong) return this.#set({ wrong: say(wrong) });
+    if (badge("proctor") && !(await this.#mayErase())) return;
     this.#set({ busy: true, wrong: null });
     const answer = await enrol(codeFrom(this.code), this.person.trim());
     this.#set({ busy: false });

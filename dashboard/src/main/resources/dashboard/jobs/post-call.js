@@ -5,7 +5,7 @@ import { say, text, code } from "../lib/say.js";
 import { acts, reasonsFor } from "../lib/acts.js";
 
 export async function openCall(page) {
-  const { number, station } = page.link.frame.candidate;
+  const { number, station } = page.candidate();
   await page.ask.put({
     title: say("call.title", { number }),
     body: () => inside(page, number, station),

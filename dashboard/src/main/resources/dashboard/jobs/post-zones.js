@@ -7,12 +7,17 @@ import { callCount, markZone, missing } from "./post-state.js";
 
 /** After the zone changed its meaning, a finger already on its way must not count for the new one. */
 const SETTLE_MS = 700;
-let meaning = { of: "", sinceMs: 0 };
 
-function settled(of) {
+/** Alone, the page shows the next station at once: no second press must finish that one too. */
+const FINISH_SETTLE_MS = 5000;
+
+const meanings = new Map();
+
+function settled(zone, of, forMs = SETTLE_MS) {
   const nowMs = performance.now();
-  if (meaning.of !== of) meaning = { of, sinceMs: meaning.of === "" ? -SETTLE_MS : nowMs };
-  return nowMs - meaning.sinceMs >= SETTLE_MS;
+  const before = meanings.get(zone);
+  if (before?.of !== of) meanings.set(zone, { of, sinceMs: before ? nowMs : -forMs });
+  return nowMs - meanings.get(zone).sinceMs >= forMs;
 }
 
 function zone(page, { name, kind, title, how, point, off = false, ready = true, press }) {
@@ -67,15 +72,16 @@ function markingZone(page, number, at) {
     name: "mark",
     kind: "mark",
     title: mark.kind === "start-hand" ? say("zone.start-hand") : say("zone.checkpoint"),
-    how: markWords(mark),
+    how: markWords(mark, page.isAlone()),
     point: mark.point,
     off: mark.point === null,
-    ready: settled(of),
+    ready: settled("mark", of),
     press: () => page.act("mark", acts.tap(number, at.id, mark.point), { quiet: true }),
   });
 }
 
-function markWords({ kind, next }) {
+function markWords({ kind, next }, alone) {
+  if (kind === "start-hand" && alone) return say("gap.start-by-voice");
   if (kind === "start-hand") return say("zone.start-hand-how");
   if (kind !== "next") return say(`zone.checkpoint-${kind}`);
   const name = text(next.name);
@@ -84,16 +90,24 @@ function markWords({ kind, next }) {
 
 function finishZone(page, number, at) {
   const unseen = at.started ? missing(at) : [];
+  const ready = settled("finish", at.id, page.isAlone() ? FINISH_SETTLE_MS : 0);
   return zone(page, {
     name: "finish",
     kind: "finish",
     title: say("zone.finish"),
     how: unseen.length > 0
       ? say("zone.finish-missing", { names: unseen.map((point) => text(point.name)).join(", ") })
-      : say(at.finishJudged ? "zone.finish-judge" : "zone.finish-tap"),
-    off: !at.started,
+      : say(finishWords(at)),
+    // Alone, a start that a sensor saw is not known here.
+    off: !at.started && !page.isAlone(),
+    ready,
     press: () => page.act("finish", acts.tap(number, at.id, "finish"), { quiet: true }),
   });
+}
+
+function finishWords(at) {
+  if (!at.started) return "gap.finish";
+  return at.finishJudged ? "zone.finish-judge" : "zone.finish-tap";
 }
 
 export function callZone(candidate, open) {

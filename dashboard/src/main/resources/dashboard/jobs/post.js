@@ -1,7 +1,6 @@
 // The proctor's page. Under way: the number, the station's words, four zones and no time at all.
 // After the finish: every split with its interval and why, to be ruled on.
 import { html, nothing } from "lit";
-import { Page } from "../parts/page.js";
 import { patch } from "../parts/stations.js";
 import { sheet } from "../parts/sheet.js";
 import { say, text, code } from "../lib/say.js";
@@ -12,10 +11,18 @@ import { missing } from "./post-state.js";
 import { splits } from "./post-splits.js";
 import { openCall } from "./post-call.js";
 import { WaterLock } from "./post-lock.js";
+import { LinkedPost } from "./post-link.js";
+import { gapNotes } from "./post-waiting.js";
+import { install } from "./post-install.js";
 
-class Post extends Page {
+class Post extends LinkedPost {
   job = { name: "post", roles: ["proctor"], stream: "post" };
   lock = new WaterLock(() => this.requestUpdate());
+
+  connectedCallback() {
+    super.connectedCallback();
+    install(this);
+  }
 
   isLocked() {
     return this.lock.on;
@@ -26,11 +33,12 @@ class Post extends Page {
   }
 
   middle(frame) {
-    const candidate = frame.candidate;
-    if (!candidate) return free(frame);
+    const candidate = this.candidate();
+    if (!candidate) return html`${gapNotes(this)} ${free(this, frame)}`;
+    if (["through", "gone"].includes(candidate.phase)) return html`${gapNotes(this)} ${through(candidate)}`;
     const under = !["finished", "done"].includes(candidate.phase);
     return html`
-      ${this.#who(candidate, under)}
+      <div class="over">${gapNotes(this)} ${this.#who(candidate, under)}</div>
       ${under ? this.#zones(candidate) : nothing}
       ${candidate.phase === "finished" ? splits(this, candidate) : nothing}
       ${candidate.phase === "done" ? this.#done(candidate) : nothing}
@@ -77,7 +85,8 @@ class Post extends Page {
 
   #zones(candidate) {
     if (candidate.phase === "held") return html`<div class="zones">${resumeZone(this, candidate)}</div>`;
-    const before = candidate.phase === "released";
+    // Without a link nobody sounds the horn: the start is given by voice, and tapped.
+    const before = candidate.phase === "released" && !this.isAlone();
     return html`<div class="zones">
       ${before ? startZone(this, candidate) : markAndFinish(this, candidate)}
     </div>`;
@@ -100,18 +109,28 @@ class Post extends Page {
     </section>`;
   }
 
-  beside(frame) {
-    const candidate = frame.candidate;
+  beside() {
+    const candidate = this.candidate();
     if (!candidate?.station) return nothing;
     return callZone(candidate, () => openCall(this));
   }
 }
 
-function free(frame) {
+/** The course is over by this page's own presses; what follows, only the gateway can say. */
+function through(candidate) {
+  return html`<section class="card stack">
+    <h2 class="who-number"><span class="quiet">${say("post.number")}</span> ${patch(candidate.number, "huge")}</h2>
+    <p class="large">${say(candidate.phase === "gone" ? "gap.gone" : "gap.through")}</p>
+    <p>${say("gap.through-how")}</p>
+  </section>`;
+}
+
+function free(page, frame) {
   return html`<section class="card stack">
     <h2>${say("post.free")}</h2>
     <p class="large">${frame.person}</p>
     <p>${say("post.free-how")}</p>
+    <p data-installed=${page.installed}>${say(`installed.${page.installed}`)}</p>
   </section>`;
 }
 

@@ -30,6 +30,11 @@ export async function rule(
   }
 }
 
+/** Sends a press that was made before, once; its body was written down at the press. */
+export function deliver(token, body) {
+  return post("/api/rulings", body, token, PATIENCE_MS);
+}
+
 export function enrol(code, person) {
   return post("/api/enrol", { code, person }, null, PATIENCE_MS);
 }
@@ -73,7 +78,8 @@ async function post(address, body, token, patienceMs) {
     });
     const said = await answer.json().catch(() => ({}));
     if (answer.ok) return { kind: "accepted", ...said };
-    return { kind: "refused", code: said.refused ?? `http-${answer.status}`, words: said.words };
+        const { refused, ...rest } = said;
+    return { kind: "refused", code: refused ?? `http-${answer.status}`, ...rest };
   } catch {
     return { kind: "unsent" };
   }

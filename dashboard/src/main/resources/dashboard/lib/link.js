@@ -15,6 +15,13 @@ export function framed(link, frame, nowMs) {
   return { ...heard(link, nowMs), frame, framedMs: nowMs };
 }
 
+/** A frame kept from before the page was loaded: shown as old as it is. */
+export function recalled(link, frame, ageMs, nowMs) {
+  if (link.frame) return link;
+  const thenMs = nowMs - Math.max(STALE_MS, ageMs);
+  return { ...link, frame, framedMs: thenMs, heardMs: thenMs, everHeard: true };
+}
+
 export function lost(link) {
   return { ...link, phase: "lost" };
 }

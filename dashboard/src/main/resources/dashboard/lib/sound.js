@@ -4,10 +4,16 @@ let audio = null;
 
 const TUNES = {
   taken: [[880, 0.08]],
+  kept: [[660, 0.08], [440, 0.12]],
   refused: [[220, 0.16], [180, 0.24]],
   alarm: [[700, 0.2], [500, 0.2], [700, 0.2], [500, 0.2]],
 };
-const SHAKES = { taken: [60], refused: [120, 80, 120], alarm: [300, 100, 300, 100, 300] };
+const SHAKES = {
+  taken: [60],
+  kept: [60, 60, 60],
+  refused: [120, 80, 120],
+  alarm: [300, 100, 300, 100, 300],
+};
 
 export function isArmed() {
   return audio?.state === "running";

@@ -74,6 +74,7 @@ export class Page extends LitElement {
       onBytes: () => {
         this.link = linkState.heard(this.link, now());
         this.stop.linkIsBack();
+        this.heard();
       },
       onMessage: ({ event, data }) => {
         if (event === "clock") return this.#compare(JSON.parse(data));
@@ -82,7 +83,10 @@ export class Page extends LitElement {
         this.requestUpdate();
       },
       onLost: () => (this.link = linkState.lost(this.link)),
-      onRefused: (status) => (this.link = linkState.refused(this.link, status)),
+      onRefused: (status) => {
+        this.link = linkState.refused(this.link, status);
+        this.turnedAway();
+      },
     });
     if (this.badge) ownClock.onBoot = () => wantClock(this.badge.token);
     this.stream.open();
@@ -103,6 +107,17 @@ export class Page extends LitElement {
 
   /** A job that follows frames over time overrides this; it runs before the redraw. */
   framed(_frame) {}
+
+  /** A sign of life of the gateway, also without a frame. */
+  heard() {}
+
+  /** The gateway does not let this tablet listen. */
+  turnedAway() {}
+
+  /** How an act goes out; a job that must not lose one overrides this. */
+  send(act, { basis }) {
+    return rule(this.badge.token, act, { basis });
+  }
 
   /** Exam time now, running on between frames; on a link gone silent the clocks stand still. */
   now() {
@@ -134,18 +149,19 @@ export class Page extends LitElement {
    *
    * @param name what the act is pending under; buttons ask `pending.has(name)`
    * @param quiet no note when it is accepted: the frame will show it
+   * @param seen what of the frame the act is about, for a job that may send it late
    */
-  async act(name, act, { basis = -1, done = "act.done", values, quiet = false } = {}) {
+  async act(name, act, { basis = -1, done = "act.done", values, quiet = false, seen } = {}) {
     if (this.pending.has(name) || this.#isSecondOfTwo(name)) return null;
     this.pending.add(name);
     this.requestUpdate();
-    const answer = await rule(this.badge.token, act, { basis });
+    const answer = await this.send(act, { basis, seen });
     this.pending.delete(name);
-    this.#show(answer, quiet ? null : say(done, values));
+    this.show(answer, quiet ? null : say(done, values));
     return answer;
   }
 
-  #show(answer, doneWords) {
+  show(answer, doneWords) {
     if (answer.kind === "accepted") {
       sound.play("taken");
       if (doneWords) this.notes.done(doneWords);

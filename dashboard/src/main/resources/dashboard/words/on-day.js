@@ -120,6 +120,11 @@ export const onDay = {
   "front.open": ["Open {page}", "Abrir {page}"],
   "front.open-as": ["{page} as {role}: {person}", "{page} como {role}: {person}"],
   "front.give-back": ["Give back: {role}", "Devolver: {role}"],
+  "front.unsent": [
+    "{count} presses of the proctor's page were never sent. Go on and erase them?",
+    "{count} toques de la página del evaluador no se enviaron. ¿Seguir y borrarlos?",
+  ],
+  "front.unsent-erase": ["Erase them", "Borrarlos"],
   "front.board": ["Public board, no code needed", "Tablero público, sin código"],
 
   "role.coordinator": ["coordinator", "coordinación"],

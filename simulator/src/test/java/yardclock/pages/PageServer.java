@@ -28,7 +28,8 @@ import java.util.concurrent.atomic.AtomicInteger;
 final class PageServer implements AutoCloseable {
     private static final String PAGE_POLICY =
             "default-src 'none'; script-src 'self' '%s'; style-src 'self' 'unsafe-inline';"
-                    + " img-src 'self' data: blob:; connect-src 'self'; frame-src 'self' blob:;"
+                    + " img-src 'self' data: blob:; connect-src 'self'; manifest-src 'self';"
+                    + " worker-src 'self'; frame-src 'self' blob:;"
                     + " base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
 
     private final HttpServer server;

@@ -1,5 +1,7 @@
 package yardclock.pages;
 
+import yardclock.app.web.PostWorker;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -15,6 +17,7 @@ import java.util.regex.Pattern;
 final class StaticFiles {
     private static final Set<String> SHELLS =
             Set.of("/", "/enrol", "/post", "/control", "/crew", "/board", "/bench", "/leaderboard");
+    private static final String WORKER = "/post-worker.js";
     private static final Pattern IMPORT_MAP =
             Pattern.compile("<script type=\"importmap\">(.*?)</script>", Pattern.DOTALL);
 
@@ -22,10 +25,14 @@ final class StaticFiles {
 
     Found find(String path) {
         String place = placeOf(path);
-        byte[] bytes = read(place);
+        byte[] bytes = path.equals(WORKER) ? worker() : read(place);
         return bytes == null
                 ? new Found(404, "text/plain", new byte[0])
                 : new Found(200, type(place), bytes);
+    }
+
+    private static byte[] worker() {
+        return PostWorker.script(read("dashboard" + WORKER), path -> read(placeOf(path)));
     }
 
     private static String placeOf(String path) {
@@ -73,6 +80,7 @@ final class StaticFiles {
             case "js" -> "text/javascript; charset=utf-8";
             case "css" -> "text/css; charset=utf-8";
             case "svg" -> "image/svg+xml";
+            case "webmanifest" -> "application/manifest+json";
             default -> "application/octet-stream";
         };
     }

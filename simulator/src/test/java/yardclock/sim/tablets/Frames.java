@@ -40,6 +40,7 @@ final class Frames {
                 at(0, StationView.State.READY),
                 List.of(),
                 List.of(),
+                List.of(),
                 "",
                 false);
     }
@@ -52,6 +53,7 @@ final class Frames {
                 false,
                 -1,
                 at(station, state),
+                List.of(),
                 List.of(),
                 List.of(),
                 "",
@@ -67,6 +69,7 @@ final class Frames {
                 false,
                 -1,
                 null,
+                List.of(),
                 List.of(),
                 splits,
                 result,

@@ -19,6 +19,10 @@ final class FileDesk {
         send(request, files.own("index.html"), "no-cache");
     }
 
+    void postWorker(Context request) {
+        send(request, files.postWorker(), "no-cache");
+    }
+
     void own(Context request) {
         send(request, files.own(request.pathParam("path")), "no-cache");
     }

@@ -104,6 +104,8 @@ final class Routes {
         for (String page : PAGES) {
             get(page, ANYONE, desk::page);
         }
+        // At the top, because a worker may only serve what lies beneath it.
+        get("/post-worker.js", ANYONE, desk::postWorker);
         get("/ui/<path>", ANYONE, desk::own);
         get("/webjars/<path>", ANYONE, desk::library);
         get("/openapi.yaml", ANYONE, desk::description);

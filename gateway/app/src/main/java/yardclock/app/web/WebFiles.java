@@ -57,6 +57,29 @@ final class WebFiles {
         return known ? find("META-INF/resources/webjars/", path) : Optional.empty();
     }
 
+    /** The proctor's page's service worker, made of the page's own files. */
+    Optional<WebFile> postWorker() {
+        return Optional.of(
+                kept.computeIfAbsent(
+                        PostWorker.class.getName(), name -> WebFile.of(worker(), TYPES.get("js"))));
+    }
+
+    private byte[] worker() {
+        byte[] source = load("dashboard/post-worker.js", TYPES.get("js")).bytes();
+        return PostWorker.script(source, this::bytesAt);
+    }
+
+    /** By the address a page asks for, without keeping it: this runs while another file is kept. */
+    private byte[] bytesAt(String address) {
+        String resource =
+                address.equals(PostWorker.PAGE)
+                        ? "dashboard/index.html"
+                        : address.replaceFirst("^/ui/", "dashboard/")
+                                .replaceFirst("^/webjars/", "META-INF/resources/webjars/");
+        WebFile file = load(resource, "");
+        return file == null ? null : file.bytes();
+    }
+
     /** The description of everything that can be asked for. */
     Optional<WebFile> description() {
         return Optional.of(

@@ -20,6 +20,8 @@ public record PostFrame(Head head, String device, String person, Candidate candi
      * @param canGiveStart whether the start signal can be asked for now
      * @param signalPendingSinceMicros the start signal was asked for and has not come yet; or −1
      * @param station null when the course is done
+     * @param ahead the stations after this one in course order: a page that loses its link goes on
+     *     by them
      * @param splits empty until the course is done
      */
     public record Candidate(
@@ -29,6 +31,7 @@ public record PostFrame(Head head, String device, String person, Candidate candi
             boolean canGiveStart,
             long signalPendingSinceMicros,
             At station,
+            List<At> ahead,
             List<Warning> calls,
             List<Split> splits,
             String result,

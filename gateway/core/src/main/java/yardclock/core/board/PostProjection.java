@@ -14,6 +14,7 @@ import yardclock.core.run.Turn;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Makes one proctor's frame. Splits appear only once the course is done. */
 public final class PostProjection {
@@ -44,7 +45,8 @@ public final class PostProjection {
                 attempt.revision(),
                 canGiveStart(attempt),
                 course.isSignalPending(attempt) ? attempt.signalAskedMicros() : -1,
-                isThrough ? null : at(attempt),
+                isThrough ? null : at(attempt, attempt.stationIndex()),
+                isThrough ? List.of() : ahead(attempt),
                 calls(attempt),
                 isThrough
                         ? attempt.turns().stream().map(PostProjection::split).toList()
@@ -67,8 +69,13 @@ public final class PostProjection {
                 .toList();
     }
 
-    private PostFrame.At at(Attempt attempt) {
-        int index = attempt.stationIndex();
+    private List<PostFrame.At> ahead(Attempt attempt) {
+        return IntStream.range(attempt.stationIndex() + 1, course.plan().stations().size())
+                .mapToObj(index -> at(attempt, index))
+                .toList();
+    }
+
+    private PostFrame.At at(Attempt attempt, int index) {
         Station station = course.plan().stations().get(index);
         StationRun run = course.station(station.id()).orElseThrow();
         Optional<Turn> turn = attempt.turnAt(station.id());

@@ -1,0 +1,94 @@
+// What the proctor's page says of its link to the gateway: how many presses wait and since when,
+// what it does not know meanwhile, and which presses were refused while nobody looked. A refusal
+// stays, with both sides, until the person takes note of it.
+import { html, nothing } from "lit";
+import { say, text, code } from "../lib/say.js";
+import { minutesTenths } from "../lib/times.js";
+import { OUTBOX_MAX } from "../lib/outbox.js";
+
+export function timeOfDay(wallMs) {
+  return new Date(wallMs).toTimeString().slice(0, 8);
+}
+
+/** One press in words: "Finish, Rope bag". */
+export function pressWords({ act, about }) {
+  const name = act.act === "tap" && ["start", "finish"].includes(act.point)
+    ? `${act.act}-${act.point}`
+    : act.act === "call" ? `call-${act.fault ? "fault" : "warning"}` : act.act;
+  return say(`did.${name}`, {
+    station: text(about?.station) || (act.station ?? ""),
+    thing: text(about?.thing) || (act.point ?? act.criterion ?? ""),
+  });
+}
+
+export function gapNotes(page) {
+  const { waiting, answered, blocked, durable } = page.outbox;
+  const alone = page.isAlone();
+  if (!alone && answered.length === 0 && !blocked && durable) return nothing;
+  return html`<section class="gap" aria-label=${say("gap.name")}>
+    ${answered.length > 0 ? refusedBar(page, answered.length) : nothing}
+    ${alone ? waits(waiting) : nothing}
+    ${blocked ? html`<p role="alert">! ${code("refusal", blocked)}</p>` : nothing}
+    ${durable ? nothing : html`<p role="status">! ${say("gap.not-durable")}</p>`}
+  </section>`;
+}
+
+function waits(waiting) {
+  return html`<p role="status" data-waiting=${waiting.length}>
+      <strong><span aria-hidden="true">⧗ </span>${waiting.length > 0
+        ? say(waiting.length === 1 ? "gap.waits-one" : "gap.waits", {
+          count: waiting.length,
+          since: timeOfDay(waiting[0].wallMs),
+        })
+        : say("gap.none-waits")}</strong>
+    </p>
+    <p>${say("gap.unknown")}</p>`;
+}
+
+function refusedBar(page, count) {
+  return html`<button type="button" class="button wide not-taken" data-act="not-taken"
+    @click=${() => openRefused(page)}
+  ><span aria-hidden="true">! </span>${say(count === 1 ? "gap.refused-one" : "gap.refused", { count })}</button>`;
+}
+
+export async function openRefused(page) {
+  await page.ask.put({ title: say("gap.refused-title"), body: () => refusedList(page) });
+}
+
+function refusedList(page) {
+  const { answered } = page.outbox;
+  return html`<ul class="refusals">${answered.map((one) => html`<li data-key=${one.key}>
+    <h3>${say("gap.mine")}</h3>
+    <p>${pressWords(one.entry)}, ${say("gap.number", { number: one.entry.act.number })},
+      ${say("gap.at", { at: timeOfDay(one.entry.wallMs) })}</p>
+    <h3>${say("gap.stands")}</h3>
+    <p>${stands(page, one)}</p>
+    <button type="button" class="button strong" data-act="note-${one.key}"
+      @click=${() => takeNote(page, one.key)}
+    >${say("gap.noted")}</button>
+  </li>`)}</ul>`;
+}
+
+/** What stands instead: as the answer says, else as the newest frame shows that split. */
+function stands(page, { entry, answer }) {
+  const words = code("refusal", answer.code, answer.words ?? answer.code);
+  const candidate = page.link.frame?.candidate;
+  const split = candidate?.number === entry.act.number
+    ? candidate.splits.find((each) => each.station === entry.act.station)
+    : null;
+  const now = split
+    ? ` ${say("gap.split-now", { state: say(`split.${split.state}`), time: minutesTenths(split.splitMicros) })}`
+    : "";
+  return `${words}${now}`;
+}
+
+async function takeNote(page, key) {
+  await page.outbox.takeNote(key);
+  if (page.outbox.answered.length === 0) page.ask.close();
+  else page.requestUpdate();
+}
+
+/** The words for a press that did not fit any more. */
+export function fullWords() {
+  return say("gap.full", { max: OUTBOX_MAX });
+}

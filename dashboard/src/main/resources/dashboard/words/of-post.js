@@ -1,0 +1,5 @@
+// What only the proctor's page says.
+import { learn } from "../words.js";
+import { onGap } from "./on-gap.js";
+
+learn(onGap);
