@@ -31,7 +31,8 @@ class WordsTest {
     private static final Pattern USED = Pattern.compile("say\\(\\s*\"([^\"]+)\"");
     private static final Pattern FILLED = Pattern.compile("\\{(\\w+)}");
     private static final String ALL_WORDS =
-            "() => Promise.all([import('/ui/words.js'), import('/ui/words/of-bench.js')])"
+            "() => Promise.all([import('/ui/words.js'), import('/ui/words/of-bench.js'),"
+                    + " import('/ui/words/of-post.js')])"
                     + ".then(([dictionary]) => dictionary.words)";
     private static Map<String, List<String>> words;
 
