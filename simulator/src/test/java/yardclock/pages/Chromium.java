@@ -7,6 +7,7 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,25 +20,38 @@ final class Chromium implements AutoCloseable {
         static final Glass PHONE = new Glass("412x915", 412, 915);
     }
 
+    private static final List<String> ARGUMENTS =
+            List.of(
+                    "--no-sandbox",
+                    "--disable-gpu",
+                    "--disable-quic",
+                    "--no-first-run",
+                    "--disable-background-networking",
+                    "--disable-component-update",
+                    "--disable-sync");
+
     private final Playwright playwright =
             Playwright.create(
                     new Playwright.CreateOptions()
                             .setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-    private final Browser browser =
-            playwright
-                    .chromium()
-                    .launch(
-                            new BrowserType.LaunchOptions()
-                                    .setExecutablePath(Path.of("/usr/bin/chromium"))
-                                    .setArgs(
-                                            List.of(
-                                                    "--no-sandbox",
-                                                    "--disable-gpu",
-                                                    "--disable-quic",
-                                                    "--no-first-run",
-                                                    "--disable-background-networking",
-                                                    "--disable-component-update",
-                                                    "--disable-sync")));
+    private final Browser browser;
+
+    Chromium() {
+        this(List.of());
+    }
+
+    /** A browser that was told more; each argument as on its command line. */
+    Chromium(List<String> more) {
+        List<String> arguments = new ArrayList<>(ARGUMENTS);
+        arguments.addAll(more);
+        browser =
+                playwright
+                        .chromium()
+                        .launch(
+                                new BrowserType.LaunchOptions()
+                                        .setExecutablePath(Path.of("/usr/bin/chromium"))
+                                        .setArgs(arguments));
+    }
 
     /**
      * How a page is opened.

@@ -6,6 +6,7 @@ import yardclock.app.boot.Gateway;
 import yardclock.app.boot.HostPort;
 import yardclock.app.boot.RefusedException;
 import yardclock.app.boot.ServeSettings;
+import yardclock.app.boot.TlsFiles;
 import yardclock.app.json.Json;
 import yardclock.app.settings.DemoPlan;
 import yardclock.core.course.Contact;
@@ -44,8 +45,15 @@ final class OpenYard implements AutoCloseable {
     private final Gateway gateway;
     private final Yard yard;
     private final Candidate candidate;
+    private final String scheme;
 
     OpenYard(Path folder) throws IOException, RefusedException {
+        this(folder, null);
+    }
+
+    /** A yard whose pages are served encrypted; null for plain HTTP. */
+    OpenYard(Path folder, TlsFiles tls) throws IOException, RefusedException {
+        scheme = tls == null ? "http" : "https";
         data = folder.resolve("day");
         HostPort mqtt = new HostPort("127.0.0.1", freePort());
         gateway =
@@ -55,6 +63,7 @@ final class OpenYard implements AutoCloseable {
                                 new HostPort("127.0.0.1", 0),
                                 mqtt,
                                 ServeSettings.EMBEDDED,
+                                tls,
                                 false,
                                 write(folder.resolve("plan.yaml"), planWithTimes()),
                                 write(folder.resolve("roster.csv"), ROSTER),
@@ -73,7 +82,7 @@ final class OpenYard implements AutoCloseable {
     }
 
     String address(String path) {
-        return "http://127.0.0.1:" + gateway.httpPort() + path;
+        return scheme + "://127.0.0.1:" + gateway.httpPort() + path;
     }
 
     /** A first one-time code of this role; always the same one, so ask once. */

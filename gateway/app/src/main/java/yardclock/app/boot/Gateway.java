@@ -21,6 +21,8 @@ import yardclock.app.pins.LocalUnit;
 import yardclock.app.pins.PinMap;
 import yardclock.app.stations.LinkSettings;
 import yardclock.app.stations.StationLink;
+import yardclock.app.web.Certificate;
+import yardclock.app.web.WebAddress;
 import yardclock.app.web.WebServer;
 import yardclock.core.course.FieldUnit;
 import yardclock.core.engine.Engine;
@@ -60,6 +62,7 @@ public final class Gateway implements AutoCloseable {
     private Lane lane;
     private UnitPasswords passwords;
     private StationLink link;
+    private Certificate certificate;
     private WebServer web;
 
     private Gateway(ServeSettings settings, Path directory, Machine machine) {
@@ -100,6 +103,7 @@ public final class Gateway implements AutoCloseable {
 
     private void open(Consumer<Throwable> dead)
             throws RefusedException, JournalRefusedException, IOException {
+        certificate = settings.tls() == null ? null : settings.tls().read();
         readJournal();
         day = Day.of(settings, memory);
         Opening opening = opening();
@@ -108,7 +112,8 @@ public final class Gateway implements AutoCloseable {
         link = new StationLink(linkSettings(), day.plan().plan(), lane, clock, troubles);
         RejectedMessages rejected = new RejectedMessages(link.rejections());
         HostPort at = settings.http();
-        web = new WebServer(webParts().ports(), at.host(), at.port(), rejected::sentences);
+        WebAddress address = new WebAddress(at.host(), at.port(), certificate);
+        web = new WebServer(webParts().ports(), address, rejected::sentences);
 
         meters.laneDepth(lane::depth);
         meters.tablets(web.live()::open);
@@ -251,7 +256,8 @@ public final class Gateway implements AutoCloseable {
 
     /** What the operator is told at the start. */
     Announcement announcement() {
-        return new Announcement(settings, directory, web.port(), memory.plan().isEmpty());
+        return new Announcement(
+                settings, directory, web.port(), certificate, memory.plan().isEmpty());
     }
 
     /** Stops in order: streams and pages, units, lane, broker, journal. */

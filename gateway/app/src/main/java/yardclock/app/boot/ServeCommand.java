@@ -68,6 +68,19 @@ final class ServeCommand implements Callable<Integer> {
     private Path roster;
 
     @Option(
+            names = "--tls-keystore",
+            paramLabel = "FILE",
+            description =
+                    "serve pages encrypted, with the key and certificate in this PKCS #12 file")
+    private Path tlsKeystore;
+
+    @Option(
+            names = "--tls-password-file",
+            paramLabel = "FILE",
+            description = "a file with that key store's password, readable by its owner only")
+    private Path tlsPassword;
+
+    @Option(
             names = "--insecure-lan",
             description =
                     "allow pages over the network, unencrypted: only on a network of your own")
@@ -90,9 +103,23 @@ final class ServeCommand implements Callable<Integer> {
             throw new CommandLine.ParameterException(
                     spec.commandLine(), "--speed takes a whole number from 1 to " + SPEED_MAX);
         }
+        if ((tlsKeystore == null) != (tlsPassword == null)) {
+            throw new CommandLine.ParameterException(
+                    spec.commandLine(), "--tls-keystore and --tls-password-file go together");
+        }
+        TlsFiles tls = tlsKeystore == null ? null : new TlsFiles(tlsKeystore, tlsPassword);
         return new Serving(spec.commandLine().getOut())
                 .run(
                         new ServeSettings(
-                                data, http, mqtt, broker, insecureLan, plan, roster, speed, pins));
+                                data,
+                                http,
+                                mqtt,
+                                broker,
+                                tls,
+                                insecureLan,
+                                plan,
+                                roster,
+                                speed,
+                                pins));
     }
 }

@@ -11,6 +11,7 @@ import java.nio.file.Path;
  * @param http where pages and tablets' requests come in
  * @param mqtt where the embedded broker listens
  * @param broker {@code embedded}, or the address of another broker
+ * @param tls what pages are encrypted with, or null for plain HTTP
  * @param insecureLan whether pages may be served over the network without encryption
  * @param plan the exam plan's file, or null for the bundled one or the one already frozen
  * @param roster the roster's file, or null likewise
@@ -22,6 +23,7 @@ public record ServeSettings(
         HostPort http,
         HostPort mqtt,
         String broker,
+        TlsFiles tls,
         boolean insecureLan,
         Path plan,
         Path roster,
@@ -36,12 +38,13 @@ public record ServeSettings(
 
     /** Refuses what would be unsafe, before anything is opened. */
     void check() throws RefusedException {
-        if (!http.isLoopback() && !insecureLan) {
+        if (tls == null && !http.isLoopback() && !insecureLan) {
             throw new RefusedException(
                     "Pages at "
                             + http
-                            + " would go over the network unencrypted. Serve them at 127.0.0.1, or"
-                            + " add --insecure-lan on a network of your own.");
+                            + " would go over the network unencrypted. Give --tls-keystore, serve"
+                            + " them at 127.0.0.1, or add --insecure-lan on a network of your"
+                            + " own.");
         }
         if (!hasOwnBroker() && !broker.startsWith("tcp://") && !broker.startsWith("ssl://")) {
             throw new RefusedException(

@@ -41,34 +41,35 @@ public final class WebServer implements AutoCloseable {
     private final LiveStreams live;
     private final Bodies bodies;
     private final Refusals refusals;
-    private final HostCheck hosts = new HostCheck(ownNames());
+    private final HostCheck hosts;
     private final Gate gate;
     private final List<Route> routes;
     private final Javalin javalin;
     private final int idleMillis;
 
-    /** A server at this address; port 0 takes any free one. */
+    /** A server at this address, unencrypted; port 0 takes any free one. */
     public WebServer(WebPorts ports, String host, int port) {
-        this(ports, host, port, List::of);
+        this(ports, new WebAddress(host, port, null), List::of);
     }
 
     /**
      * @param benchNotes sentences for the technician that the state does not know of, newest first;
      *     asked on the lane's thread, so it must be quick
      */
-    public WebServer(WebPorts ports, String host, int port, Supplier<List<String>> benchNotes) {
-        this(ports, host, port, Painter.ofEngine(benchNotes), WebLimits.IDLE_MILLIS);
+    public WebServer(WebPorts ports, WebAddress at, Supplier<List<String>> benchNotes) {
+        this(ports, at, Painter.ofEngine(benchNotes), WebLimits.IDLE_MILLIS);
     }
 
-    WebServer(WebPorts ports, String host, int port, Painter painter, int idleMillis) {
+    WebServer(WebPorts ports, WebAddress at, Painter painter, int idleMillis) {
         this.idleMillis = idleMillis;
+        this.hosts = new HostCheck(ownNames(at));
         this.exchanges = exchanges(ports.clock());
         this.live = new LiveStreams(painter, exchanges);
         this.refusals = new Refusals(ports.refused());
         this.bodies = new Bodies(refusals, () -> ports.clock().now().micros());
         this.gate = new Gate(ports.doors().holder(), () -> isLeaderboardPublic(ports), refusals);
         this.routes = Routes.of(desks(ports));
-        this.javalin = Javalin.create(config -> configure(config, host, port));
+        this.javalin = Javalin.create(config -> configure(config, at));
     }
 
     private Routes.Desks desks(WebPorts ports) {
@@ -98,14 +99,17 @@ public final class WebServer implements AutoCloseable {
                 .orElse(false);
     }
 
-    private void configure(JavalinConfig config, String host, int port) {
+    private void configure(JavalinConfig config, WebAddress at) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
         config.http.prefer405over404 = true;
         config.http.maxRequestSize = WebLimits.BODY_BYTES;
-        config.jetty.host = host;
-        config.jetty.port = port;
+        config.jetty.host = at.host();
+        config.jetty.port = at.port();
+        if (at.isEncrypted()) {
+            config.jetty.addConnector((server, http) -> Encryption.connector(server, http, at));
+        }
         config.jetty.threadPool = new QueuedThreadPool(WebLimits.THREADS, WebLimits.THREADS_MIN);
         config.jetty.modifyServer(this::configure);
         config.jetty.modifyHttpConfiguration(WebServer::configure);
@@ -207,8 +211,11 @@ public final class WebServer implements AutoCloseable {
         javalin.stop();
     }
 
-    private static Set<String> ownNames() {
+    private static Set<String> ownNames(WebAddress at) {
         Set<String> names = new TreeSet<>();
+        if (at.isEncrypted()) {
+            names.addAll(at.certificate().hostNames());
+        }
         try {
             String name = InetAddress.getLocalHost().getHostName().toLowerCase(Locale.ROOT);
             names.add(name);

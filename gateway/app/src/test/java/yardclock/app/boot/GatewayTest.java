@@ -213,7 +213,8 @@ class GatewayTest {
 
     private ServeSettings settings(HostPort http, Path plan, Path roster, int speed, PinMap pins) {
         Path data = directory.resolve("day");
-        return new ServeSettings(data, http, mqtt, "embedded", false, plan, roster, speed, pins);
+        return new ServeSettings(
+                data, http, mqtt, "embedded", null, false, plan, roster, speed, pins);
     }
 
     private Path journal() {

@@ -115,7 +115,7 @@ class OtherBoardTest {
         HostPort http = new HostPort("127.0.0.1", 0);
         Path data = directory.resolve("day");
         ServeSettings settings =
-                new ServeSettings(data, http, mqtt, "embedded", false, null, null, 1, null);
+                new ServeSettings(data, http, mqtt, "embedded", null, false, null, null, 1, null);
         return Gateway.start(settings, machine, deaths::add);
     }
 

@@ -56,7 +56,12 @@ final class WebBench implements AutoCloseable {
         for (Role role : Role.values()) {
             holders.put(role.word() + "-token", new Holder("t-" + role.word(), "A. Person", role));
         }
-        server = new WebServer(ports(), "127.0.0.1", 0, (e, view, a) -> paint(view, a), idleMillis);
+        server =
+                new WebServer(
+                        ports(),
+                        new WebAddress("127.0.0.1", 0, null),
+                        (e, view, a) -> paint(view, a),
+                        idleMillis);
         server.start();
     }
 
