@@ -21,7 +21,12 @@ import java.util.List;
 /** The real gateway over HTTPS, with an authority of the department's own. */
 class EncryptedPagesTest {
     private static final String FRAME_IS_KEPT =
-            "() => import('/ui/lib/outbox-store.js').then((kept) => kept.store.lastFrame())";
+            """
+            async () => {
+              const { store } = await import("/ui/lib/outbox-store.js");
+              while (!(await store.lastFrame())) await new Promise((next) => setTimeout(next, 50));
+            }
+            """;
 
     @TempDir private Path folder;
 
@@ -38,7 +43,7 @@ class EncryptedPagesTest {
             page.waitForSelector("html[data-link=live]");
             assertThat(page.locator("[data-installed=ready]")).hasCount(1);
             assertThat(page.evaluate("() => isSecureContext")).isEqualTo(true);
-            page.waitForFunction(FRAME_IS_KEPT);
+            page.evaluate(FRAME_IS_KEPT);
             page.context().setOffline(true);
             page.reload();
             assertThat(page.locator("html")).hasAttribute("data-stale", "true");
