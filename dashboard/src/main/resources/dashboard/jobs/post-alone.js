@@ -41,7 +41,8 @@ function tapped(one, { station, point }) {
   // A checkpoint before any start known here: a sensor saw the start, or will not have to.
   const checkpoints = at.checkpoints.map((each) =>
     each.id === point ? { ...each, seen: Math.min(each.count, each.seen + 1) } : each);
-  return { ...one, phase: "at-station", station: { ...at, started: true, checkpoints } };
+  const missing = at.missing?.filter((each) => each.id !== point);
+  return { ...one, phase: "at-station", station: { ...at, started: true, checkpoints, missing } };
 }
 
 /** The stations lie ahead in course order; after the last one only the gateway can go on. */

@@ -81,8 +81,17 @@ export class LinkedPost extends Page {
     if (!canWait(act)) return super.send(act, how);
     const key = newKey();
     const about = aboutOf(act, this.candidate());
-    const seen = seenSplit(act, this.link.frame?.candidate);
-    const entry = { key, ...ownClock.press(), basis: how.basis, act, wallMs: Date.now(), about, seen };
+    const seen = how.seen ?? seenSplit(act, this.link.frame?.candidate);
+    const entry = {
+      key,
+      ...ownClock.press(),
+      compared: ownClock.clock.compared,
+      basis: how.basis,
+      act,
+      wallMs: Date.now(),
+      about,
+      seen,
+    };
     const answer = this.outbox.answerOf(key);
     if (!(await this.outbox.take(entry))) {
       this.outbox.leave(key);

@@ -5,6 +5,7 @@ import { say, text } from "../lib/say.js";
 import { acts, reasonsFor } from "../lib/acts.js";
 import { halfWidth, minutesTenths, parseTime } from "../lib/times.js";
 import { cleanOnes, isRuled, sameSplit, toRule } from "./post-state.js";
+import { confirmOne, secondClock } from "./post-second-clock.js";
 
 export function splits(page, candidate) {
   const left = toRule(candidate.splits).length;
@@ -32,20 +33,15 @@ function line(page, candidate, split) {
       <p><span class="time">${minutesTenths(split.splitMicros)}</span>
         ${timed ? html` <span>${say("splits.width", {
           half: halfWidth(split.lowerMicros, split.upperMicros),
-        })}</span>` : nothing}
-        ${split.handMicros >= 0 ? html` <span>${say("splits.hand", {
-          time: minutesTenths(split.handMicros),
         })}</span>` : nothing}</p>
+      ${secondClock(split)}
       <p>${stateWords(split)}${text(split.why) ? html`: ${text(split.why)}` : nothing}</p>
     </div>
-    ${isRuled(split) ? nothing : html`<div class="row">
+    ${isRuled(split) || split.waits ? nothing : html`<div class="row">
       ${timed ? page.button(
         `confirm-${split.station}`,
         say("splits.confirm"),
-        () => page.act(`confirm-${split.station}`, acts.confirm(candidate.number, split.station), {
-          basis: candidate.revision,
-          quiet: true,
-        }),
+        () => confirmOne(page, candidate, split),
         { aria: `${say("splits.confirm")}: ${text(split.name)}`, kind: split.clean ? "strong" : "" },
       ) : nothing}
       <button
@@ -60,7 +56,7 @@ function line(page, candidate, split) {
 }
 
 function stateWords(split) {
-  const state = say(`split.${split.state}`);
+  const state = say(split.waits ? "split.waits" : `split.${split.state}`);
   if (isRuled(split)) return html`<span aria-hidden="true">✓ </span><strong>${state}</strong>`;
   const mark = split.clean ? "○" : "!";
   return html`<span aria-hidden="true">${mark} </span><strong>${state}, ${say(

@@ -4,6 +4,7 @@
 import { html, nothing } from "lit";
 import { say, text, code } from "../lib/say.js";
 import { minutesTenths } from "../lib/times.js";
+import { ownClock } from "../lib/own-clock.js";
 import { OUTBOX_MAX } from "../lib/outbox.js";
 
 export function timeOfDay(wallMs) {
@@ -33,7 +34,13 @@ export function gapNotes(page) {
   </section>`;
 }
 
+/** A boot that ended before it was compared can't date its presses any more. */
+function isUndated({ compared, boot }) {
+  return !compared && boot !== ownClock.clock.boot;
+}
+
 function waits(waiting) {
+  const undated = waiting.filter(isUndated).length;
   return html`<p role="status" data-waiting=${waiting.length}>
       <strong><span aria-hidden="true">⧗ </span>${waiting.length > 0
         ? say(waiting.length === 1 ? "gap.waits-one" : "gap.waits", {
@@ -42,6 +49,7 @@ function waits(waiting) {
         })
         : say("gap.none-waits")}</strong>
     </p>
+    ${undated > 0 ? html`<p data-undated=${undated}>! ${say("gap.undated", { count: undated })}</p>` : nothing}
     <p>${say("gap.unknown")}</p>`;
 }
 

@@ -4,6 +4,7 @@ import { html, nothing } from "lit";
 import { say, text } from "../lib/say.js";
 import { acts } from "../lib/acts.js";
 import { callCount, markZone, missing } from "./post-state.js";
+import { StartWatch } from "./post-start.js";
 
 /** After the zone changed its meaning, a finger already on its way must not count for the new one. */
 const SETTLE_MS = 700;
@@ -12,6 +13,7 @@ const SETTLE_MS = 700;
 const FINISH_SETTLE_MS = 5000;
 
 const meanings = new Map();
+const starts = new StartWatch();
 
 function settled(zone, of, forMs = SETTLE_MS) {
   const nowMs = performance.now();
@@ -66,7 +68,8 @@ export function markAndFinish(page, candidate) {
 }
 
 function markingZone(page, number, at) {
-  const mark = markZone(at);
+  const lingers = starts.lingers(`${number}/${at.id}`, at.started, performance.now());
+  const mark = markZone(at, lingers);
   const of = `${at.id}/${mark.point}`;
   return zone(page, {
     name: "mark",
@@ -76,7 +79,10 @@ function markingZone(page, number, at) {
     point: mark.point,
     off: mark.point === null,
     ready: settled("mark", of),
-    press: () => page.act("mark", acts.tap(number, at.id, mark.point), { quiet: true }),
+    press: () => {
+      if (mark.point === "start") starts.tapped();
+      page.act("mark", acts.tap(number, at.id, mark.point), { quiet: true });
+    },
   });
 }
 

@@ -13,15 +13,23 @@ import { openCall } from "./post-call.js";
 import { WaterLock } from "./post-lock.js";
 import { LinkedPost } from "./post-link.js";
 import { gapNotes } from "./post-waiting.js";
+import { MissingAct } from "./post-ask.js";
 import { install } from "./post-install.js";
 
 class Post extends LinkedPost {
   job = { name: "post", roles: ["proctor"], stream: "post" };
   lock = new WaterLock(() => this.requestUpdate());
 
+  missing = new MissingAct();
+
   connectedCallback() {
     super.connectedCallback();
     install(this);
+  }
+
+  framed(frame) {
+    super.framed(frame);
+    this.missing.listen(frame.candidate);
   }
 
   isLocked() {
@@ -53,6 +61,7 @@ class Post extends LinkedPost {
       ${under ? this.lock.view() : nothing}
       ${under && ownClock.isTimeless() ? html`<p class="put-right" role="status" data-clock="none"><span
         aria-hidden="true">! </span>${say("post.clock-not-compared")}</p>` : nothing}
+      ${this.missing.view(candidate)}
       ${at ? this.#station(candidate, at) : nothing}
     </section>`;
   }

@@ -50,12 +50,18 @@ export const onGap = {
   "gap.number": ["number {number}", "número {number}"],
   "gap.at": ["at {at} by this tablet", "a las {at} según esta tableta"],
   "gap.undated": [
-    "The page was opened anew before its clock was compared: this press has no time.",
-    "La página se abrió de nuevo antes de comparar su reloj: este toque no tiene hora.",
+    "No time for {count}: this page was opened anew before its clock was compared.",
+    "Sin hora para {count}: la página se abrió de nuevo antes de comparar su reloj.",
   ],
   "gap.split-now": ["Now: {state}, {time}.", "Ahora: {state}, {time}."],
   "gap.standing": ["{what}, {who}, {at}", "{what}, {who}, {at}"],
   "gap.noted": ["I have taken note", "He tomado nota"],
+
+  "missing.title": ["Finish seen, but not this:", "Meta vista, pero esto no:"],
+  "missing.how": [
+    "Send the candidate back now, or tap what you saw yourself.",
+    "Mande volver al candidato ahora, o toque lo que usted vio.",
+  ],
 
   "did.tap": ["{thing}, {station}", "{thing}, {station}"],
   "did.tap-start": ["Start tap, {station}", "Toque de salida, {station}"],

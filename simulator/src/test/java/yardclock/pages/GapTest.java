@@ -16,6 +16,29 @@ import java.util.List;
  * and sends them in order, each once.
  */
 class GapTest extends WithPages {
+    private static final String KEPT =
+            """
+            async () => {
+              const { store } = await import("/ui/lib/outbox-store.js");
+              const all = [await store.waiting(), await store.answered(), await store.lastFrame()];
+              return all.flat().filter(Boolean).length;
+            }
+            """;
+    private static final String CACHED =
+            """
+            async () => {
+              const [name] = await caches.keys();
+              const kept = await (await caches.open(name)).keys();
+              return kept.map((request) => new URL(request.url).pathname);
+            }
+            """;
+    private static final String LOADED =
+            """
+            () => performance.getEntriesByType("resource")
+              .map((entry) => new URL(entry.name).pathname)
+              .filter((path) => /^\\/(ui|webjars)\\//.test(path))
+            """;
+
     @Test
     void presses_of_a_gap_survive_a_reload_in_the_gap_and_arrive_once_in_order() {
         try (Tablet tablet = show("post-under-way")) {
@@ -46,6 +69,138 @@ class GapTest extends WithPages {
                     .isNotEqualTo(server.rulings().get(2).path("boot"));
             assertThat(tablet.complaints()).isEmpty();
         }
+    }
+
+    @Test
+    void a_ruling_that_comes_too_late_is_shown_with_both_sides_until_it_is_noted() {
+        try (Tablet tablet = show("post-splits")) {
+            Page page = tablet.page();
+            cut(page);
+            page.click("[data-act=confirm-mannequin-drag]");
+            assertThat(page.locator("[data-waiting]")).hasAttribute("data-waiting", "1");
+            server.answerWith(409, "{\"refused\":\"already-ruled\",\"words\":\"Someone did.\"}");
+            page.context().setOffline(false);
+            page.click("[data-act=not-taken]");
+            for (String look : List.of("light", "dark")) {
+                for (String language : List.of("en", "es")) {
+                    wear(page, language, look);
+                    assertThat(Measure.axe(page)).as(language + " " + look).isEmpty();
+                    assertThat(Measure.smallControls(page)).isEmpty();
+                    assertThat(Measure.smallTexts(page)).isEmpty();
+                }
+            }
+            wear(page, "en", "light");
+            assertThat(page.locator(".refusals"))
+                    .containsText("Split confirmed, Mannequin drag, number 17");
+            assertThat(page.locator(".refusals")).containsText("Someone has ruled on this already");
+            page.keyboard().press("Escape");
+            assertThat(page.locator("[data-act=not-taken]")).isFocused();
+            page.reload();
+            page.locator("[data-act=not-taken]").focus();
+            page.keyboard().press("Enter");
+            page.keyboard().press("Tab");
+            page.keyboard().press("Enter");
+            assertThat(page.locator(".ask")).hasCount(0);
+            assertThat(page.locator("[data-act=not-taken]")).hasCount(0);
+            assertThat(server.rulings()).hasSize(1);
+        }
+    }
+
+    @Test
+    void of_two_tablets_that_rule_on_one_split_the_second_sees_what_stands() {
+        try (Tablet late = show("post-splits");
+                Tablet first = show("post-splits")) {
+            cut(late.page());
+            first.page().waitForSelector("html[data-link=live]");
+            late.page().click("[data-act=confirm-mannequin-drag]");
+            first.page().click("[data-act=confirm-mannequin-drag]");
+            await().until(() -> server.rulings().size() == 1);
+            server.answerWith(
+                    409,
+                    "{\"refused\":\"already-ruled\",\"words\":\"Someone did.\",\"standing\":{}}");
+            late.page().context().setOffline(false);
+            assertThat(late.page().locator("[data-act=not-taken]")).containsText("not taken");
+            assertThat(first.page().locator("[data-act=not-taken]")).hasCount(0);
+            assertThat(server.rulings()).hasSize(2);
+        }
+    }
+
+    @Test
+    void stop_in_a_gap_is_not_kept_for_later_and_becomes_a_note() {
+        try (Tablet tablet = show("post-under-way")) {
+            Page page = tablet.page();
+            cut(page);
+            page.click("[data-act=stop]", new Page.ClickOptions().setDelay(800));
+            assertThat(page.locator(".not-sent")).containsText("whistle, voice, radio");
+            page.click("[data-act=did-that]");
+            page.context().setOffline(false);
+            await().until(() -> !server.rulings().isEmpty());
+            assertThat(server.rulings())
+                    .extracting(one -> one.path("act").path("act").asText())
+                    .containsOnly("note");
+        }
+    }
+
+    @Test
+    void alone_the_page_can_be_read_and_pressed_in_both_looks_and_languages() {
+        try (Tablet tablet = show("post-start")) {
+            Page page = tablet.page();
+            cut(page);
+            assertThat(page.locator("[data-act=start]")).hasCount(0);
+            press(page, "mark");
+            for (String look : List.of("light", "dark")) {
+                for (String language : List.of("en", "es")) {
+                    wear(page, language, look);
+                    for (Chromium.Glass glass :
+                            List.of(Chromium.Glass.TABLET, Chromium.Glass.PHONE)) {
+                        page.setViewportSize(glass.width(), glass.height());
+                        String where = language + " " + look + " " + glass.name();
+                        assertThat(Measure.axe(page)).as(where).isEmpty();
+                        assertThat(Measure.smallControls(page)).as(where).isEmpty();
+                        assertThat(Measure.smallTexts(page)).as(where).isEmpty();
+                        assertThat(Measure.overflows(page)).as(where).isEmpty();
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
+    void giving_the_badge_back_erases_what_was_kept_after_a_question() {
+        try (Tablet tablet = show("post-under-way")) {
+            Page page = tablet.page();
+            server.answerWith(503, "{\"refused\":\"busy\",\"words\":\"-\"}");
+            page.click("[data-act=finish]");
+            await().until(() -> !server.rulings().isEmpty());
+            page.navigate(server.address("/"));
+            page.click(".worn button");
+            assertThat(page.locator(".ask")).containsText("never sent");
+            page.click("[data-ask=yes]");
+            assertThat(page.locator(".worn")).hasCount(0);
+            assertThat(page.evaluate(KEPT)).isEqualTo(0);
+        }
+    }
+
+    @Test
+    void the_worker_keeps_the_pages_own_files_and_nothing_of_the_gateways() {
+        try (Tablet tablet = show("post-under-way")) {
+            Page page = tablet.page();
+            becomeInstalled(page);
+            page.reload();
+            page.waitForSelector("html[data-link=live]");
+            List<?> kept = (List<?>) page.evaluate(CACHED);
+            assertThat(kept).asString().contains("/post,").doesNotContain("/api/");
+            List<?> loaded = (List<?>) page.evaluate(LOADED);
+            assertThat(loaded).hasSizeGreaterThan(40);
+            assertThat(kept.containsAll(loaded)).as("%s of %s", loaded, kept).isTrue();
+        }
+    }
+
+    private static void wear(Page page, String language, String look) {
+        page.evaluate(
+                "([language, look]) => import('/ui/lib/look.js').then((on) => {"
+                        + " on.chooseLanguage(language); on.chooseLook(look); })",
+                List.of(language, look));
     }
 
     /** The page's files are on the tablet from then on. */

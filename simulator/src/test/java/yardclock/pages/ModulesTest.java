@@ -19,6 +19,7 @@ class ModulesTest {
                     "link.test.js",
                     "tablet-clock.test.js",
                     "jobs.test.js",
+                    "gap.test.js",
                     "trace.test.js",
                     "calibration.test.js",
                     "clock.test.js");
