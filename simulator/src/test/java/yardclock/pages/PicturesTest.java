@@ -63,6 +63,37 @@ class PicturesTest {
         }
     }
 
+    @Test
+    void takesPicturesOfAPostWithoutItsLinkAndOfWhatWasRefusedMeanwhile() {
+        for (Chromium.Glass glass : List.of(Chromium.Glass.TABLET, Chromium.Glass.PHONE)) {
+            try (PageServer server = new PageServer();
+                    Chromium chromium = new Chromium()) {
+                Chromium.Way way = new Chromium.Way(glass, LANGUAGE, LOOK, false);
+                Scene scene = Scene.named("post-under-way");
+                try (Tablet tablet = Tablet.show(chromium, server, scene, way)) {
+                    Page page = tablet.page();
+                    page.context().setOffline(true);
+                    server.dropLinks();
+                    page.waitForSelector("[data-waiting]");
+                    for (String zone : List.of("mark", "finish", "mark")) {
+                        page.click("[data-act=" + zone + "][data-settled=true]");
+                        page.waitForTimeout(3_500);
+                    }
+                    page.waitForSelector("[data-waiting='3']");
+                    shoot(page, "gap-waiting", glass);
+                    server.answerWith(409, "{\"refused\":\"stopped\",\"words\":\"-\"}");
+                    page.context().setOffline(false);
+                    page.waitForSelector("[data-act=not-taken]");
+                    page.waitForSelector("html[data-link=live]");
+                    page.waitForTimeout(2_000);
+                    shoot(page, "gap-refused", glass);
+                    page.click("[data-act=not-taken]");
+                    shoot(page, "gap-both-sides", glass);
+                }
+            }
+        }
+    }
+
     private static List<Scene> scenes() {
         return Scene.all().stream().filter(scene -> scene.name().startsWith(OF)).toList();
     }
