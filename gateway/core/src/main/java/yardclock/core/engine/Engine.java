@@ -192,8 +192,6 @@ public final class Engine {
                         ruling.boot(),
                         ruling.deviceMicros(),
                         ruling.basis(),
-                        ruling.supersedes(),
-                        ruling.shownMicros(),
                         ruling.receivedMicros(),
                         lastEntry,
                         ruling.act());
