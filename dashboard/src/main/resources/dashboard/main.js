@@ -12,7 +12,6 @@ const JOBS = {
     "jobs/post-link",
     "jobs/post-start",
     "jobs/post-second-clock",
-    "jobs/post-ask",
     "jobs/post-alone",
     "jobs/post-waiting",
     "jobs/post-install",

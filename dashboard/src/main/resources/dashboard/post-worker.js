@@ -19,7 +19,6 @@ const MORE = [
   "/ui/jobs/post-link.js",
   "/ui/jobs/post-start.js",
   "/ui/jobs/post-second-clock.js",
-  "/ui/jobs/post-ask.js",
   "/ui/jobs/post-alone.js",
   "/ui/jobs/post-waiting.js",
   "/ui/jobs/post-install.js",

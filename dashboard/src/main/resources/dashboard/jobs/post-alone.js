@@ -5,7 +5,7 @@
 // held or stopped, is not known here, and the page says so.
 
 /** A horn that sounds minutes late, or a stop that comes late, would do harm: now or not at all. */
-const NOW_OR_NEVER = ["give-start", "stop-all", "stop-one", "identify"];
+const NOW_OR_NEVER = ["give-start", "stop-all", "identify"];
 
 export function canWait(act) {
   return !NOW_OR_NEVER.includes(act.act);
@@ -41,8 +41,7 @@ function tapped(one, { station, point }) {
   // A checkpoint before any start known here: a sensor saw the start, or will not have to.
   const checkpoints = at.checkpoints.map((each) =>
     each.id === point ? { ...each, seen: Math.min(each.count, each.seen + 1) } : each);
-  const missing = at.missing?.filter((each) => each.id !== point);
-  return { ...one, phase: "at-station", station: { ...at, started: true, checkpoints, missing } };
+  return { ...one, phase: "at-station", station: { ...at, started: true, checkpoints } };
 }
 
 /** The stations lie ahead in course order; after the last one only the gateway can go on. */

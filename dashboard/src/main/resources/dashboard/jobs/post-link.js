@@ -113,7 +113,8 @@ export class LinkedPost extends Page {
   show(answer, doneWords) {
     if (answer.kind === "waits") {
       sound.play("kept");
-      this.notes.done(say("gap.kept"));
+      // Alone, the count of what waits says it, and no note may lie over the zones.
+      if (!this.isAlone()) this.notes.done(say("gap.kept"));
     } else if (answer.kind === "full") {
       sound.play("alarm");
       this.notes.warn(fullWords());

@@ -42,7 +42,7 @@ function isUndated({ compared, boot }) {
 function waits(waiting) {
   const undated = waiting.filter(isUndated).length;
   return html`<p role="status" data-waiting=${waiting.length}>
-      <strong><span aria-hidden="true">⧗ </span>${waiting.length > 0
+      <strong><span aria-hidden="true">○ </span>${waiting.length > 0
         ? say(waiting.length === 1 ? "gap.waits-one" : "gap.waits", {
           count: waiting.length,
           since: timeOfDay(waiting[0].wallMs),
@@ -50,6 +50,7 @@ function waits(waiting) {
         : say("gap.none-waits")}</strong>
     </p>
     ${undated > 0 ? html`<p data-undated=${undated}>! ${say("gap.undated", { count: undated })}</p>` : nothing}
+    ${ownClock.isTimeless() ? html`<p data-clock="none">! ${say("gap.clock-not-compared")}</p>` : nothing}
     <p>${say("gap.unknown")}</p>`;
 }
 

@@ -13,23 +13,15 @@ import { openCall } from "./post-call.js";
 import { WaterLock } from "./post-lock.js";
 import { LinkedPost } from "./post-link.js";
 import { gapNotes } from "./post-waiting.js";
-import { MissingAct } from "./post-ask.js";
 import { install } from "./post-install.js";
 
 class Post extends LinkedPost {
   job = { name: "post", roles: ["proctor"], stream: "post" };
   lock = new WaterLock(() => this.requestUpdate());
 
-  missing = new MissingAct();
-
   connectedCallback() {
     super.connectedCallback();
     install(this);
-  }
-
-  framed(frame) {
-    super.framed(frame);
-    this.missing.listen(frame.candidate);
   }
 
   isLocked() {
@@ -55,29 +47,31 @@ class Post extends LinkedPost {
 
   #who(candidate, under) {
     const at = candidate.station;
+    const alone = this.isAlone();
     return html`<section class="who">
-      <h2 class="who-number"><span class="quiet">${say("post.number")}</span>
-        ${patch(candidate.number, under ? "giant" : "huge")}</h2>
+      <h2 class="who-number"><span class=${alone ? "aside" : "quiet"}>${say("post.number")}</span>
+        ${patch(candidate.number, under && !alone ? "giant" : "huge")}</h2>
       ${under ? this.lock.view() : nothing}
-      ${under && ownClock.isTimeless() ? html`<p class="put-right" role="status" data-clock="none"><span
+      ${under && !alone && ownClock.isTimeless() ? html`<p class="put-right" role="status" data-clock="none"><span
         aria-hidden="true">! </span>${say("post.clock-not-compared")}</p>` : nothing}
-      ${this.missing.view(candidate)}
       ${at ? this.#station(candidate, at) : nothing}
     </section>`;
   }
 
   #station(candidate, at) {
     const place = { index: at.index + 1, of: at.of };
+    // Alone, what is said of the link needs the room; the zones name what was not seen.
+    const alone = this.isAlone();
     const unseen = at.started ? missing(at) : [];
     return html`<div class="who-station">
       <p>${candidate.phase === "walking" ? say("post.walking", place) : say("post.station-of", place)}</p>
       <h3>${text(at.name)}</h3>
-      <p>${text(at.task)}</p>
+      ${alone ? nothing : html`<p>${text(at.task)}</p>`}
       ${at.started ? nothing : this.#readiness(at)}
       ${at.started && unseen.length === 0 ? html`<p>${at.finishJudged
         ? say("post.finish-judged")
         : say("post.finish-when", { words: text(at.finishWords) })}</p>` : nothing}
-      ${unseen.length > 0 ? html`<p class="put-right" role="status"><span aria-hidden="true">○ </span>${say(
+      ${unseen.length > 0 && !alone ? html`<p class="put-right" role="status"><span aria-hidden="true">○ </span>${say(
         "post.put-right", { names: unseen.map((point) => text(point.name)).join(", ") },
       )}</p>` : nothing}
     </div>`;

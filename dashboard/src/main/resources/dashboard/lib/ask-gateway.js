@@ -78,7 +78,7 @@ async function post(address, body, token, patienceMs) {
     });
     const said = await answer.json().catch(() => ({}));
     if (answer.ok) return { kind: "accepted", ...said };
-        const { refused, ...rest } = said;
+    const { refused, ...rest } = said;
     return { kind: "refused", code: refused ?? `http-${answer.status}`, ...rest };
   } catch {
     return { kind: "unsent" };

@@ -10,14 +10,18 @@ export const onGap = {
     "You go on by the last picture. Nothing waits to be sent.",
     "Sigue con la última imagen. Nada espera envío.",
   ],
-  "gap.waits-one": ["1 press waits here since {since}.", "1 toque espera aquí desde las {since}."],
+  "gap.waits-one": ["1 press waits since {since}.", "1 toque espera desde las {since}."],
   "gap.waits": [
-    "{count} presses wait here, the first since {since}.",
-    "{count} toques esperan aquí, el primero desde las {since}.",
+    "{count} presses wait since {since}.",
+    "{count} toques esperan desde las {since}.",
   ],
   "gap.unknown": [
-    "Not known here: what sensors saw, holds and stops by others, whether a station is ready.",
-    "Aquí no se sabe: lo que vieron los sensores, pausas y altos de otros, si una estación está lista.",
+    "Not known here: sensors, holds and stops by others, ready stations.",
+    "Aquí no se sabe: sensores, pausas y altos de otros, estaciones listas.",
+  ],
+  "gap.clock-not-compared": [
+    "Clock not compared yet: taps have no time.",
+    "Reloj sin comparar: toques sin hora.",
   ],
   "gap.not-durable": [
     "This browser keeps nothing: presses that wait are lost with the page.",
@@ -54,14 +58,7 @@ export const onGap = {
     "Sin hora para {count}: la página se abrió de nuevo antes de comparar su reloj.",
   ],
   "gap.split-now": ["Now: {state}, {time}.", "Ahora: {state}, {time}."],
-  "gap.standing": ["{what}, {who}, {at}", "{what}, {who}, {at}"],
   "gap.noted": ["I have taken note", "He tomado nota"],
-
-  "missing.title": ["Finish seen, but not this:", "Meta vista, pero esto no:"],
-  "missing.how": [
-    "Send the candidate back now, or tap what you saw yourself.",
-    "Mande volver al candidato ahora, o toque lo que usted vio.",
-  ],
 
   "did.tap": ["{thing}, {station}", "{thing}, {station}"],
   "did.tap-start": ["Start tap, {station}", "Toque de salida, {station}"],

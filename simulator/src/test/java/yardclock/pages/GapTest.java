@@ -39,6 +39,17 @@ class GapTest extends WithPages {
               .filter((path) => /^\\/(ui|webjars)\\//.test(path))
             """;
 
+    /** How many corners of zones are not where a finger would meet them. */
+    private static final String COVERED =
+            """
+            () => [...document.querySelectorAll(".zones .zone")].flatMap((zone) => {
+              const { left, right, top, bottom } = zone.getBoundingClientRect();
+              const inset = 24;
+              return [[left + inset, top + inset], [right - inset, bottom - inset]]
+                .filter(([x, y]) => !zone.contains(document.elementFromPoint(x, y)));
+            }).length
+            """;
+
     @Test
     void presses_of_a_gap_survive_a_reload_in_the_gap_and_arrive_once_in_order() {
         try (Tablet tablet = show("post-under-way")) {
@@ -160,6 +171,26 @@ class GapTest extends WithPages {
                         assertThat(Measure.smallTexts(page)).as(where).isEmpty();
                         assertThat(Measure.overflows(page)).as(where).isEmpty();
                     }
+                }
+            }
+        }
+    }
+
+    @Test
+    void alone_with_presses_that_wait_both_zones_stay_in_view_and_under_the_finger() {
+        try (Tablet tablet = show("post-under-way")) {
+            Page page = tablet.page();
+            cut(page);
+            press(page, "mark");
+            press(page, "finish");
+            press(page, "mark");
+            assertThat(page.locator("[data-waiting]")).hasAttribute("data-waiting", "3");
+            for (String language : List.of("en", "es")) {
+                wear(page, language, "light");
+                for (Chromium.Glass glass : List.of(Chromium.Glass.TABLET, Chromium.Glass.PHONE)) {
+                    page.setViewportSize(glass.width(), glass.height());
+                    page.evaluate("() => document.querySelector('main').scrollTo(0, 0)");
+                    assertThat(page.evaluate(COVERED)).as(language + " " + glass).isEqualTo(0);
                 }
             }
         }

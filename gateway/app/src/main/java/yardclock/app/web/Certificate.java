@@ -17,7 +17,6 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -144,7 +143,7 @@ public final class Certificate {
 
     private Collection<List<?>> alternatives() {
         try {
-            return Optional.ofNullable(own.getSubjectAlternativeNames()).orElse(List.of());
+            return own.getSubjectAlternativeNames();
         } catch (CertificateParsingException e) {
             throw new IllegalStateException("its names were read before", e);
         }

@@ -1,8 +1,6 @@
 package yardclock.app.web;
 
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.Map;
 import java.util.TreeMap;
@@ -66,11 +64,6 @@ public final class PostWorker {
 
     /** As browsers check it, see W3C Subresource Integrity. */
     private static String hash(byte[] bytes) {
-        try {
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(bytes);
-            return "sha256-" + Base64.getEncoder().encodeToString(digest);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every JDK has SHA-256", e);
-        }
+        return "sha256-" + Base64.getEncoder().encodeToString(WebFile.sha256(bytes));
     }
 }

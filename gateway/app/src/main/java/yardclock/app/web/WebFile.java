@@ -37,7 +37,7 @@ record WebFile(byte[] bytes, String contentType, String etag, String scriptHash)
         return "'sha256-" + Base64.getEncoder().encodeToString(hash) + "'";
     }
 
-    private static byte[] sha256(byte[] bytes) {
+    static byte[] sha256(byte[] bytes) {
         try {
             return MessageDigest.getInstance("SHA-256").digest(bytes);
         } catch (NoSuchAlgorithmException e) {

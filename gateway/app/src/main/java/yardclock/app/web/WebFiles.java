@@ -43,6 +43,9 @@ final class WebFiles {
                     Map.entry("wav", "audio/wav"),
                     Map.entry("mp3", "audio/mpeg"));
 
+    private static final String WORKER = "post-worker.js";
+    private static final String LIBRARY = "/webjars/";
+
     private final ClassLoader jars = WebFiles.class.getClassLoader();
     private final Map<String, WebFile> kept = new ConcurrentHashMap<>();
 
@@ -59,25 +62,24 @@ final class WebFiles {
 
     /** The proctor's page's service worker, made of the page's own files. */
     Optional<WebFile> postWorker() {
-        return Optional.of(
-                kept.computeIfAbsent(
-                        PostWorker.class.getName(), name -> WebFile.of(worker(), TYPES.get("js"))));
+        WebFile made = kept.get(WORKER);
+        if (made == null) {
+            byte[] source = own(WORKER).orElseThrow().bytes();
+            made = WebFile.of(PostWorker.script(source, this::bytesAt), TYPES.get("js"));
+            kept.put(WORKER, made);
+        }
+        return Optional.of(made);
     }
 
-    private byte[] worker() {
-        byte[] source = load("dashboard/post-worker.js", TYPES.get("js")).bytes();
-        return PostWorker.script(source, this::bytesAt);
-    }
-
-    /** By the address a page asks for, without keeping it: this runs while another file is kept. */
+    /** By the address a page asks for; null for one that is not there. */
     private byte[] bytesAt(String address) {
-        String resource =
+        Optional<WebFile> file =
                 address.equals(PostWorker.PAGE)
-                        ? "dashboard/index.html"
-                        : address.replaceFirst("^/ui/", "dashboard/")
-                                .replaceFirst("^/webjars/", "META-INF/resources/webjars/");
-        WebFile file = load(resource, "");
-        return file == null ? null : file.bytes();
+                        ? own("index.html")
+                        : address.startsWith(LIBRARY)
+                                ? library(address.substring(LIBRARY.length()))
+                                : own(address.substring("/ui/".length()));
+        return file.map(WebFile::bytes).orElse(null);
     }
 
     /** The description of everything that can be asked for. */
