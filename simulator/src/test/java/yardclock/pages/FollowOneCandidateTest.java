@@ -47,11 +47,9 @@ class FollowOneCandidateTest {
 
             walkTheCourse(yard, post, board);
 
-            soon(post.locator("[data-act=confirm-all]"))
-                    .hasText("Confirm all " + STATIONS + " clean");
             soon(numbers(board, "board.course-done")).hasText("1");
             assertThat(exchanges).as("with the proctor's tablet").hasValueGreaterThan(3);
-            post.click("[data-act=confirm-all]");
+            confirmAll(post);
             soon(post.locator("main")).containsText("Course done");
             assertThat(board.locator("main")).not().containsText(A_TIME);
 
@@ -100,6 +98,27 @@ class FollowOneCandidateTest {
         assertThat(board.locator("main")).not().containsText(A_TIME);
     }
 
+    /**
+     * All clean ones with one press, then one by one what the gateway would not call clean: on a
+     * busy machine an interval may be too wide, and then a proctor has to look.
+     */
+    private static void confirmAll(Page post) {
+        Locator splits = post.locator("ol.splits > li");
+        Locator open = post.locator("ol.splits [data-act^=confirm-]");
+        soon(splits).hasCount(STATIONS);
+        soon(open).hasCount(STATIONS);
+        String shown = String.join("\n", splits.allInnerTexts());
+        Locator clean = post.locator("[data-act=confirm-all]");
+        assertThat(clean.innerText()).as(shown).matches("Confirm all \\d clean");
+        int left = STATIONS - Integer.parseInt(clean.innerText().replaceAll("\\D", ""));
+        assertThat(left).as(shown).isLessThan(STATIONS / 2);
+        clean.click();
+        for (; left > 0; left--) {
+            soon(open).hasCount(left);
+            open.first().click();
+        }
+    }
+
     /** As the leaderboard shows it; within a second of the truth, for exam time runs fast here. */
     private static String officialTime(Page control, OpenYard yard) {
         control.navigate(yard.address("/leaderboard"));
@@ -123,6 +142,11 @@ class FollowOneCandidateTest {
         void hasText(String text) {
             asserting.hasText(
                     text, new LocatorAssertions.HasTextOptions().setTimeout(PATIENCE_MILLIS));
+        }
+
+        void hasCount(int count) {
+            asserting.hasCount(
+                    count, new LocatorAssertions.HasCountOptions().setTimeout(PATIENCE_MILLIS));
         }
 
         void containsText(String text) {
