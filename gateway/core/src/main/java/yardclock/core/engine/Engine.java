@@ -192,6 +192,8 @@ public final class Engine {
                         ruling.boot(),
                         ruling.deviceMicros(),
                         ruling.basis(),
+                        ruling.supersedes(),
+                        ruling.shownMicros(),
                         ruling.receivedMicros(),
                         lastEntry,
                         ruling.act());

@@ -224,6 +224,9 @@ public sealed interface Input {
      * @param deviceMicros the tablet's own clock at the press, or 0 when it has none
      * @param receivedMicros gateway time when the request's last byte was in
      * @param basis the revision of the attempt that was on the screen, or −1
+     * @param supersedes the entry of the ruling that stood on this split as shown, −1 when none
+     *     did, and in journals of before rulings could be superseded
+     * @param shownMicros the split that was on the screen, all its readings, best first
      */
     record Ruling(
             String key,
@@ -232,10 +235,26 @@ public sealed interface Input {
             long deviceMicros,
             long receivedMicros,
             long basis,
+            Long supersedes,
+            List<Long> shownMicros,
             Act act)
             implements Input {
         public Ruling {
             boot = boot == null ? "" : boot;
+            supersedes = supersedes == null ? Long.valueOf(-1) : supersedes;
+            shownMicros = shownMicros == null ? List.of() : List.copyOf(shownMicros);
+        }
+
+        /** A ruling that supersedes none and says nothing of a split that was shown. */
+        public Ruling(
+                String key,
+                String device,
+                String boot,
+                long deviceMicros,
+                long receivedMicros,
+                long basis,
+                Act act) {
+            this(key, device, boot, deviceMicros, receivedMicros, basis, -1L, List.of(), act);
         }
 
         @Override

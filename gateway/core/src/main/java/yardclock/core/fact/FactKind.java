@@ -10,6 +10,7 @@ public enum FactKind {
     SPLIT_CONFIRMED(true),
     SPLIT_VOID(true),
     SPLIT_BY_HAND(true),
+    RULING_WITHDRAWN(false),
     OFFICIAL_TIME(true),
     OUTCOME(true),
     TOLD(true),

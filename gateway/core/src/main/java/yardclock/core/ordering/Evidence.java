@@ -1,14 +1,18 @@
 package yardclock.core.ordering;
 
 import yardclock.core.course.SensorRef;
+import yardclock.core.passage.EdgeKey;
 import yardclock.core.passage.TimedEdge;
 import yardclock.core.time.Carry;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * The edges of one turn in time order, however they arrived.
@@ -16,12 +20,16 @@ import java.util.TreeMap;
  * <p>Bounded: a rattling sensor can't fill the memory. Edges beyond the limit are counted, and stay
  * in the journal. While a turn is nobody's, the oldest give way instead: a beam that flickers in
  * the wind all morning must not use up the room of the first candidate.
+ *
+ * <p>An edge that a person struck stays here, and counts for nothing until that ruling is
+ * withdrawn.
  */
 public final class Evidence {
     /** A turn lasts minutes; a contact that chatters at 100 Hz for half a minute still fits. */
     public static final int EDGES_MAX = 4_000;
 
     private final List<TimedEdge> edges = new ArrayList<>();
+    private final SortedSet<EdgeKey> struck = new TreeSet<>();
     private long overflow;
 
     /** Whether it was taken in; false when it is full. */
@@ -63,8 +71,65 @@ public final class Evidence {
         Collections.sort(edges);
     }
 
+    /** The edges that count. */
     public List<TimedEdge> inOrder() {
+        return struck.isEmpty()
+                ? Collections.unmodifiableList(edges)
+                : edges.stream().filter(edge -> !struck.contains(edge.key())).toList();
+    }
+
+    /** The edges that came, those that were struck included. */
+    public List<TimedEdge> all() {
         return Collections.unmodifiableList(edges);
+    }
+
+    public boolean holds(EdgeKey key) {
+        return edges.stream().anyMatch(edge -> edge.key().equals(key));
+    }
+
+    public boolean isStruck(EdgeKey key) {
+        return struck.contains(key);
+    }
+
+    public SortedSet<EdgeKey> struck() {
+        return Collections.unmodifiableSortedSet(struck);
+    }
+
+    public void strike(Collection<EdgeKey> keys) {
+        struck.addAll(keys);
+    }
+
+    public void unstrike(Collection<EdgeKey> keys) {
+        struck.removeAll(keys);
+    }
+
+    /**
+     * One block and the way out of it: the named edge with its counterpart of the same sensor.
+     *
+     * @param restState the sensor's state when nothing happens
+     */
+    public List<EdgeKey> block(EdgeKey key, int restState) {
+        List<TimedEdge> same = ofSensor(key);
+        int at = 0;
+        while (at < same.size() && !same.get(at).key().equals(key)) {
+            at++;
+        }
+        int other = at < same.size() && same.get(at).state() == restState ? at - 1 : at + 1;
+        boolean isPair =
+                at < same.size()
+                        && other >= 0
+                        && other < same.size()
+                        && same.get(other).state() != same.get(at).state();
+        return isPair ? List.of(key, same.get(other).key()) : List.of(key);
+    }
+
+    private List<TimedEdge> ofSensor(EdgeKey key) {
+        return edges.stream()
+                .filter(edge -> edge.key().equals(key))
+                .findFirst()
+                .map(named -> edges.stream().filter(e -> e.sensor().equals(named.sensor())))
+                .map(stream -> stream.toList())
+                .orElse(List.of());
     }
 
     public long overflow() {
@@ -73,6 +138,6 @@ public final class Evidence {
 
     @Override
     public String toString() {
-        return edges.size() + "+" + overflow;
+        return edges.size() + "+" + overflow + (struck.isEmpty() ? "" : " struck " + struck);
     }
 }

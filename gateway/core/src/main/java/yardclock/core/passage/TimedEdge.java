@@ -49,6 +49,10 @@ public record TimedEdge(
                 responseMicros);
     }
 
+    public EdgeKey key() {
+        return new EdgeKey(sensor.unit(), boot, seq);
+    }
+
     /** Whether both were stamped by the very same clock. */
     public boolean sharesClockWith(TimedEdge other) {
         return sensor.unit().equals(other.sensor.unit()) && boot.equals(other.boot);

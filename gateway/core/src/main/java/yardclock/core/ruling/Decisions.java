@@ -1,23 +1,9 @@
 package yardclock.core.ruling;
 
-import yardclock.core.course.Criterion;
-import yardclock.core.course.DayRules;
-import yardclock.core.course.SensorRef;
-import yardclock.core.fact.Effect;
-import yardclock.core.fact.Fact;
-import yardclock.core.fact.FactKind;
 import yardclock.core.fact.Gathering;
-import yardclock.core.result.OutcomeKind;
-import yardclock.core.result.Results;
-import yardclock.core.run.Attempt;
-import yardclock.core.run.CalledCriterion;
-import yardclock.core.run.CourseRun;
-import yardclock.core.run.Movements;
-import yardclock.core.run.StationRun;
-import yardclock.core.run.TabletPress;
-import yardclock.core.run.Turn;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -42,6 +28,8 @@ public final class Decisions {
      *
      * @param boot which start of the tablet's clock {@code tick} counts from; empty for none
      * @param tick the tablet's own clock at the press
+     * @param supersedes the entry of the ruling that stood on the split as shown, or −1
+     * @param shownMicros the split that was shown, all its readings, best first
      * @param receivedMicros gateway time when it was in; the press was not later
      */
     public record Request(
@@ -50,6 +38,8 @@ public final class Decisions {
             String boot,
             long tick,
             long basis,
+            long supersedes,
+            List<Long> shownMicros,
             long receivedMicros,
             long entry,
             Act act) {}
@@ -78,185 +68,9 @@ public final class Decisions {
         if (refusal != null) {
             return Verdict.refused(refusal, request.entry());
         }
-        new Carrying(request, who, new Movements(situation.course(), nowMicros, out), out)
-                .out(request.act(), nowMicros);
+        new Carrying(situation, clocks, new Carrying.Order(request, who, nowMicros), out)
+                .out(request.act());
         return Verdict.accepted(request.entry());
-    }
-
-    /** Carries one admitted act out. */
-    private final class Carrying {
-        private final Request request;
-        private final Devices.Holder who;
-        private final Movements movements;
-        private final Gathering out;
-
-        Carrying(Request request, Devices.Holder who, Movements movements, Gathering out) {
-            this.request = request;
-            this.who = who;
-            this.movements = movements;
-            this.out = out;
-        }
-
-        void out(Act act, long nowMicros) {
-            switch (act.kind()) {
-                case RELEASE -> release((Act.Release) act);
-                case GIVE_START -> movements.giveStart(attempt(((Act.GiveStart) act).number()));
-                case TAP -> tap((Act.Tap) act);
-                case CALL -> call((Act.Call) act);
-                case CONFIRM -> confirm((Act.Confirm) act);
-                case VOID_SPLIT -> voidSplit((Act.VoidSplit) act);
-                case HAND_TIME -> handTime((Act.HandTime) act);
-                case HOLD_CANDIDATE -> hold((Act.HoldCandidate) act);
-                case RESUME_CANDIDATE -> resume(((Act.ResumeCandidate) act).number());
-                case HOLD_COURSE -> movements.holdCourse(reason((Act.HoldCourse) act));
-                case RESUME_COURSE -> movements.resumeCourse();
-                case STOP_ALL -> movements.stopAll(stop((Act.StopAll) act), press());
-                case RESTART -> movements.restart();
-                case STATION_READY -> ready(((Act.StationReady) act).station());
-                case WITHDRAW -> withdraw((Act.Withdraw) act);
-                case NO_SHOW -> end(((Act.NoShow) act).number(), OutcomeKind.NO_SHOW, "");
-                case TELL -> movements.tell(attempt(((Act.Tell) act).number()));
-                case HAND_OVER -> handOver((Act.HandOver) act);
-                case IDENTIFY -> identify((Act.Identify) act);
-                case BEGIN_CALIBRATION -> begin((Act.BeginCalibration) act, nowMicros);
-                case END_CALIBRATION -> end((Act.EndCalibration) act, nowMicros);
-                case NOTE -> { // The journal's entry is the note.
-                }
-            }
-        }
-
-        /** What counts from when it was pressed, not from when it was received. */
-        private TabletPress press() {
-            return clocks.press(request, situation.course().lines());
-        }
-
-        private Attempt attempt(int number) {
-            return situation.course().attempt(number).orElseThrow();
-        }
-
-        private void release(Act.Release act) {
-            movements.release(attempt(act.number()), act.proctorDevice());
-        }
-
-        private void tap(Act.Tap act) {
-            StationRun run = situation.course().station(act.station()).orElseThrow();
-            movements.tap(attempt(act.number()), run, act.point(), press());
-        }
-
-        /** One warning more than the plan allows is a fault. */
-        private void call(Act.Call act) {
-            Attempt attempt = attempt(act.number());
-            Criterion criterion =
-                    situation
-                            .course()
-                            .station(act.station())
-                            .flatMap(run -> run.station().criterion(act.criterion()))
-                            .orElseThrow();
-            boolean isOneTooMany =
-                    attempt.warnings(act.station(), act.criterion()) >= criterion.warnings();
-            boolean fault = act.fault() || isOneTooMany;
-            movements.call(
-                    attempt,
-                    new CalledCriterion(
-                            act.station(), act.criterion(), fault, press(), who.person()));
-            DayRules.AfterFault rule = situation.course().plan().day().afterFault();
-            boolean isOver = fault && rule == DayRules.AfterFault.STOP_NOW;
-            if (isOver) {
-                String words = act.station() + ": " + criterion.words().en();
-                end(act.number(), OutcomeKind.FAILED_CRITERION, words);
-            }
-        }
-
-        private void confirm(Act.Confirm act) {
-            Attempt attempt = attempt(act.number());
-            movements.confirm(attempt, turn(attempt, act.station()));
-            concludeIfDone(attempt);
-        }
-
-        private void voidSplit(Act.VoidSplit act) {
-            Attempt attempt = attempt(act.number());
-            movements.voidSplit(
-                    attempt, turn(attempt, act.station()), words(act.reason(), act.words()));
-            concludeIfDone(attempt);
-        }
-
-        private void handTime(Act.HandTime act) {
-            Attempt attempt = attempt(act.number());
-            Turn turn = turn(attempt, act.station());
-            movements.handTime(attempt, turn, act.splitMicros(), words(act.reason(), act.words()));
-            concludeIfDone(attempt);
-        }
-
-        private Turn turn(Attempt attempt, String station) {
-            return attempt.turnAt(station).orElseThrow();
-        }
-
-        private void hold(Act.HoldCandidate act) {
-            movements.hold(attempt(act.number()), press(), words(act.reason(), act.words()));
-        }
-
-        private void resume(int number) {
-            movements.resume(attempt(number), press());
-        }
-
-        private String reason(Act.HoldCourse act) {
-            return words(act.reason(), act.words());
-        }
-
-        private String stop(Act.StopAll act) {
-            String words = act.words() == null ? "" : act.words().strip();
-            return "Stopped by " + who.person() + (words.isEmpty() ? "" : ": " + words);
-        }
-
-        private void ready(String station) {
-            movements.ready(
-                    situation.course().station(station).orElseThrow(), request.receivedMicros());
-        }
-
-        private void withdraw(Act.Withdraw act) {
-            end(act.number(), OutcomeKind.WITHDRAWN, act.words() == null ? "" : act.words());
-        }
-
-        private void end(int number, OutcomeKind outcome, String words) {
-            Attempt attempt = attempt(number);
-            movements.end(attempt, outcome.word(), words);
-            concludeIfDone(attempt);
-        }
-
-        private void handOver(Act.HandOver act) {
-            movements.handOver(attempt(act.number()), act.proctorDevice());
-        }
-
-        private void identify(Act.Identify act) {
-            out.ask(new Effect.Blink(act.unit(), act.seconds()));
-        }
-
-        private void begin(Act.BeginCalibration act, long nowMicros) {
-            SensorRef reference = new SensorRef(act.referenceUnit(), act.referenceSensor());
-            SensorRef other = new SensorRef(act.unit(), act.sensor());
-            situation.calibrations().begin(reference, other, nowMicros, out);
-        }
-
-        private void end(Act.EndCalibration act, long nowMicros) {
-            if (act.accept()) {
-                situation.calibrations().accept(nowMicros, out);
-            } else {
-                situation.calibrations().breakOff("Given up by " + who.person() + ".", out);
-            }
-        }
-
-        private void concludeIfDone(Attempt attempt) {
-            CourseRun course = situation.course();
-            if (attempt.isDone()) {
-                String outcome = Results.headline(course.plan(), attempt).outcome();
-                out.conclude(Fact.of(FactKind.OUTCOME, attempt.number(), "", outcome));
-            }
-        }
-    }
-
-    private static String words(Reason reason, String words) {
-        String code = reason == null ? Reason.OTHER.word() : reason.word();
-        return words == null || words.isBlank() ? code : code + ": " + words.strip();
     }
 
     @Override

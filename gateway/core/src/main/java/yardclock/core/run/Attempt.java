@@ -164,6 +164,14 @@ public final class Attempt {
         phase = Phase.DONE;
     }
 
+    /** A split is open again: so is the attempt, unless something else had ended it. */
+    void reopen() {
+        if (phase == Phase.DONE && ended.isEmpty()) {
+            phase = Phase.FINISHED;
+            keptShift = null;
+        }
+    }
+
     Optional<Shift> keptShift() {
         return Optional.ofNullable(keptShift);
     }

@@ -202,6 +202,14 @@ public final class CourseRun {
         }
     }
 
+    /** A station that is in use by this candidate is to be reset from now on. */
+    void leaveStation(Attempt attempt, StationRun run, long nowMicros, Gathering out) {
+        if (run.state == StationRun.State.IN_USE && run.current().number == attempt.number) {
+            run.moveTo(StationRun.State.TO_BE_RESET, nowMicros);
+            out.conclude(Fact.of(FactKind.STATION_TO_BE_RESET, 0, run.station.id(), ""));
+        }
+    }
+
     void endHold(Attempt attempt, TabletPress at, Gathering out) {
         int last = attempt.holds.size() - 1;
         Hold ended = attempt.holds.get(last).ended(at);

@@ -74,77 +74,6 @@ public final class Movements {
                 Mark.Source.TAP.name());
     }
 
-    public void confirm(Attempt attempt, Turn turn) {
-        rule(attempt, turn, SplitState.CONFIRMED, FactKind.SPLIT_CONFIRMED, "");
-    }
-
-    public void voidSplit(Attempt attempt, Turn turn, String words) {
-        rule(attempt, turn, SplitState.VOID, FactKind.SPLIT_VOID, words);
-    }
-
-    /** The proctor's taps stand, or the time read from a stop-watch counts from the start. */
-    public void handTime(Attempt attempt, Turn turn, long splitMicros, String words) {
-        if (splitMicros == 0) {
-            turn.ruledStart = turn.startTap() == null ? turn.start : turn.startTap();
-            turn.ruledFinish = turn.finishTap();
-        } else if (turn.start != null) {
-            turn.ruledFinish = pairedWith(turn.start, splitMicros);
-        } else {
-            turn.ruledStart = pairedWith(turn.finish, -splitMicros);
-        }
-        rule(attempt, turn, SplitState.BY_HAND, FactKind.SPLIT_BY_HAND, words);
-    }
-
-    private static Mark pairedWith(Mark other, long micros) {
-        Stamp stamp = other.best();
-        Stamp moved =
-                new Stamp(
-                        stamp.micros() + micros,
-                        stamp.lowerMicros() + micros - HandMarks.PAIR_MICROS,
-                        stamp.upperMicros() + micros + HandMarks.PAIR_MICROS);
-        return new Mark(moved, Mark.Source.RULED, null, null, null, other.line());
-    }
-
-    private void rule(Attempt attempt, Turn turn, SplitState state, FactKind kind, String words) {
-        turn.ruled = state;
-        turn.ruledStart = asSeen(turn.ruledStart == null ? turn.start : turn.ruledStart);
-        turn.ruledFinish = asSeen(turn.ruledFinish == null ? turn.finish : turn.ruledFinish);
-        turn.keepShift();
-        turn.ruledWords = words;
-        turn.wakeMicros = Long.MAX_VALUE;
-        long micros = Splits.of(turn).micros();
-        out.conclude(new Fact(kind, attempt.number, turn.station.id(), "", null, micros, words));
-        leaveUnfinished(attempt, turn);
-        if (attempt.phase == Attempt.Phase.FINISHED
-                && attempt.turns.stream().allMatch(Turn::isRuled)) {
-            attempt.end(course.plan);
-        }
-    }
-
-    private static Mark asSeen(Mark mark) {
-        return mark == null ? null : mark.asSeen();
-    }
-
-    /** A split without a finish that is ruled on lets the candidate go on to the next station. */
-    private void leaveUnfinished(Attempt attempt, Turn turn) {
-        boolean isHere =
-                attempt.phase == Attempt.Phase.AT_STATION
-                        && course.plan.indexOf(turn.station.id()) == attempt.stationIndex;
-        if (isHere) {
-            leaveStation(attempt, course.stations.get(turn.station.id()));
-            Mark left = turn.finish() == null ? turn.finishTap() : turn.finish();
-            long leftMicros = left == null ? nowMicros : left.stamp().lowerMicros();
-            course.judge().advance(attempt, leftMicros, nowMicros, out);
-        }
-    }
-
-    private void leaveStation(Attempt attempt, StationRun run) {
-        if (run.state == StationRun.State.IN_USE && run.current().number == attempt.number) {
-            run.moveTo(StationRun.State.TO_BE_RESET, nowMicros);
-            out.conclude(Fact.of(FactKind.STATION_TO_BE_RESET, 0, run.station.id(), ""));
-        }
-    }
-
     public void call(Attempt attempt, CalledCriterion called) {
         attempt.calls.add(called);
         attempt.revision++;
@@ -206,7 +135,7 @@ public final class Movements {
         attempt.signalAskedMicros = -1;
         attempt.revision++;
         attempt.turns.stream().filter(turn -> !turn.isRuled()).forEach(Movements::close);
-        course.stations.values().forEach(run -> leaveStation(attempt, run));
+        course.stations.values().forEach(run -> course.leaveStation(attempt, run, nowMicros, out));
     }
 
     private static void close(Turn turn) {

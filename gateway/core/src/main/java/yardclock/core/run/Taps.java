@@ -3,11 +3,17 @@ package yardclock.core.run;
 import yardclock.core.course.Checkpoint;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
-/** What was tapped for one turn, in the order it came. A tap may have no time. */
+/**
+ * What was tapped for one turn, in the order it came, and what was added by a ruling. A tap may
+ * have no time. An added mark counts as a tap does, with a hand's interval, and before all taps of
+ * its point.
+ */
 final class Taps {
     /** Presses of one point beyond this say nothing new; they stay in the journal. */
     private static final int MAX = 64;
@@ -18,6 +24,26 @@ final class Taps {
     private Tap start;
     private final List<Tap> finishes = new ArrayList<>();
     private final Map<String, List<Tap>> checkpoints = new LinkedHashMap<>();
+
+    private final List<Added> added = new ArrayList<>();
+
+    /** A mark by a ruling, named by its entry. */
+    private record Added(long entry, String point, Tap tap) {}
+
+    void addByRuling(long entry, String point, Tap tap) {
+        added.add(new Added(entry, point, tap));
+    }
+
+    void withdraw(long entry) {
+        added.removeIf(mark -> mark.entry() == entry);
+    }
+
+    /** What was added for a point, the latest first. */
+    private List<Tap> addedTo(String point) {
+        List<Tap> taps = new ArrayList<>();
+        added.stream().filter(a -> a.point().equals(point)).forEach(a -> taps.add(0, a.tap()));
+        return taps;
+    }
 
     /** The first one counts. */
     void addStart(Tap tap) {
@@ -39,7 +65,7 @@ final class Taps {
 
     /** Null while there is none. */
     Tap start() {
-        return start;
+        return addedTo(TurnJudge.START).stream().findFirst().orElse(start);
     }
 
     /**
@@ -47,6 +73,10 @@ final class Taps {
      * another came after. One without a time can't be called too early. Null while there is none.
      */
     Tap finish(long allSeenMicros) {
+        Optional<Tap> ruled = addedTo(TurnJudge.FINISH).stream().findFirst();
+        if (ruled.isPresent()) {
+            return ruled.get();
+        }
         for (Tap tap : finishes) {
             if (!tap.isTimed() || tap.mark().stamp().micros() >= allSeenMicros) {
                 return tap;
@@ -55,12 +85,19 @@ final class Taps {
         return finishes.isEmpty() ? null : finishes.get(0);
     }
 
+    /** How many marks a ruling added to what its sensor saw. */
+    int addedCount(Checkpoint checkpoint) {
+        return addedTo(checkpoint.id()).size();
+    }
+
     int count(Checkpoint checkpoint) {
         return of(checkpoint).size();
     }
 
     private List<Tap> of(Checkpoint checkpoint) {
-        return checkpoints.getOrDefault(checkpoint.id(), List.of());
+        List<Tap> taps = addedTo(checkpoint.id());
+        taps.addAll(checkpoints.getOrDefault(checkpoint.id(), List.of()));
+        return taps;
     }
 
     /**
@@ -70,10 +107,21 @@ final class Taps {
      * @param seen by its sensor; or null
      */
     long completeMicros(Checkpoint checkpoint, List<Mark> seen) {
-        long bySensor = nth(seen, checkpoint.count());
+        long bySensor = nth(withAdded(checkpoint, seen), checkpoint.count());
         long byTaps = nth(checkpoint);
         boolean isTimed = byTaps != SEEN_SOMETIME;
         return !isTimed && bySensor < Long.MAX_VALUE ? bySensor : Math.min(bySensor, byTaps);
+    }
+
+    private List<Mark> withAdded(Checkpoint checkpoint, List<Mark> seen) {
+        List<Tap> taps = addedTo(checkpoint.id());
+        if (taps.isEmpty()) {
+            return seen;
+        }
+        List<Mark> marks = new ArrayList<>(seen == null ? List.of() : seen);
+        taps.stream().filter(Tap::isTimed).forEach(tap -> marks.add(tap.mark()));
+        marks.sort(Comparator.comparingLong(mark -> mark.stamp().micros()));
+        return marks;
     }
 
     private static long nth(List<Mark> marks, int count) {
@@ -96,11 +144,12 @@ final class Taps {
         return start != null && start.press() == press
                 || finishes.stream().anyMatch(tap -> tap.press() == press)
                 || checkpoints.values().stream()
-                        .anyMatch(taps -> taps.stream().anyMatch(tap -> tap.press() == press));
+                        .anyMatch(taps -> taps.stream().anyMatch(tap -> tap.press() == press))
+                || added.stream().anyMatch(mark -> mark.tap().press() == press);
     }
 
     @Override
     public String toString() {
-        return start + " " + finishes + " " + checkpoints;
+        return start + " " + finishes + " " + checkpoints + " " + added;
     }
 }

@@ -61,14 +61,7 @@ public final class Turn {
 
     final Map<String, List<Mark>> checkpoints = new LinkedHashMap<>();
     final Taps taps = new Taps();
-    SplitState ruled;
-    Mark ruledStart;
-    Mark ruledFinish;
-
-    /** How the time lines of the ruled marks lay to each other when it was ruled; or null. */
-    private Shift ruledShift;
-
-    String ruledWords = "";
+    final Rulings rulings = new Rulings();
 
     Turn(Station station, TimeLines lines, long openMicros) {
         this.station = station;
@@ -95,16 +88,32 @@ public final class Turn {
     }
 
     public boolean isRuled() {
-        return ruled != null;
+        return standing() != null;
+    }
+
+    /** All rulings of this turn in their order, whatever became of them. */
+    public List<Ruling> rulings() {
+        return rulings.all();
+    }
+
+    /** The entry of the ruling that decides this split; −1 while none does. */
+    public long standingEntry() {
+        return rulings.standingEntry();
+    }
+
+    private Ruling.Decided standing() {
+        return rulings.standing().map(Ruling::decided).orElse(null);
     }
 
     /** The start that stands: the ruled one, or else the derived one. */
     public Mark start() {
-        return ruledStart != null ? ruledStart : start;
+        Ruling.Decided by = standing();
+        return by != null && by.start() != null ? by.start() : start;
     }
 
     public Mark finish() {
-        return ruledFinish != null ? ruledFinish : finish;
+        Ruling.Decided by = standing();
+        return by != null && by.finish() != null ? by.finish() : finish;
     }
 
     /** The start as derived, whatever was ruled. */
@@ -160,7 +169,7 @@ public final class Turn {
      * finish, and nothing that ran on says for how long.
      */
     public boolean isInterrupted() {
-        if (start() == null || ruled == SplitState.VOID) {
+        if (start() == null || ruled() == SplitState.VOID) {
             return false;
         }
         return finish() == null
@@ -200,10 +209,13 @@ public final class Turn {
                 && start().best().lowerMicros() + splitMicros > nowMicros;
     }
 
-    /** What a ruling keeps: how the marks it rules on lie to each other as far as is known now. */
-    void keepShift() {
-        boolean both = ruledStart != null && ruledFinish != null;
-        ruledShift = both ? lines.shift(ruledStart.line(), ruledFinish.line()).orElse(null) : null;
+    /** What a ruling keeps of marks, and how they lie to each other as far as is known now. */
+    Ruling.Decided decided(SplitState state, Mark from, Mark to) {
+        Mark first = from == null ? null : from.asSeen();
+        Mark last = to == null ? null : to.asSeen();
+        boolean both = first != null && last != null;
+        Shift shift = both ? lines.shift(first.line(), last.line()).orElse(null) : null;
+        return new Ruling.Decided(state, first, last, shift);
     }
 
     /**
@@ -218,8 +230,7 @@ public final class Turn {
         evidence.carry(carry);
         start = carried(start, carry);
         finish = carried(finish, carry);
-        ruledStart = carried(ruledStart, carry);
-        ruledFinish = carried(ruledFinish, carry);
+        rulings.carry(carry);
         checkpoints.replaceAll((id, marks) -> carried(marks, carry));
     }
 
@@ -236,11 +247,13 @@ public final class Turn {
     }
 
     public String ruledWords() {
-        return ruledWords;
+        return rulings.standing().map(Ruling::sentence).orElse("");
     }
 
+    /** What a ruling made of this split; null while none stands. */
     public SplitState ruled() {
-        return ruled;
+        Ruling.Decided by = standing();
+        return by == null ? null : by.state();
     }
 
     /** Asks the one clock that stamped start and finish, if it was one; not once it was ruled. */
@@ -258,10 +271,11 @@ public final class Turn {
 
     /** The time between the marks that stand, both of which must be there; null if unknown. */
     Elapsed elapsed() {
+        Ruling.Decided by = standing();
         Optional<Shift> apart =
-                ruledShift == null
+                by == null || by.shift() == null
                         ? lines.apart(start().line(), finish().line())
-                        : Optional.of(lines.apart(start().line(), finish().line(), ruledShift));
+                        : Optional.of(lines.apart(start().line(), finish().line(), by.shift()));
         return elapsed(start(), finish(), isAsDerived() ? sameClock : null, apart);
     }
 
@@ -319,8 +333,8 @@ public final class Turn {
     /** How often a checkpoint was seen, by its trigger or by the proctor, whichever saw more. */
     public int seen(Checkpoint checkpoint) {
         int automatic = checkpoints.getOrDefault(checkpoint.id(), List.of()).size();
-        int tapped = taps.count(checkpoint);
-        return Math.min(checkpoint.count(), Math.max(automatic, tapped));
+        int seen = Math.max(automatic + taps.addedCount(checkpoint), taps.count(checkpoint));
+        return Math.min(checkpoint.count(), seen);
     }
 
     public boolean isSeen(Checkpoint checkpoint) {
@@ -364,11 +378,7 @@ public final class Turn {
                 checkpoints.toString(),
                 taps.toString(),
                 Long.toString(untimedFromMicros),
-                String.valueOf(ruled),
-                String.valueOf(ruledStart),
-                String.valueOf(ruledFinish),
-                String.valueOf(ruledShift),
-                ruledWords,
+                rulings.toString(),
                 evidence.toString());
     }
 }

@@ -235,7 +235,8 @@ final class TurnJudge {
             out.conclude(Fact.of(FactKind.STATION_TO_BE_RESET, 0, turn.station.id(), ""));
         }
         Attempt attempt = course.attempts.get(turn.number);
-        if (attempt.phase == Attempt.Phase.AT_STATION) {
+        boolean isHere = attempt.stationIndex == course.plan.indexOf(turn.station.id());
+        if (isHere && attempt.phase == Attempt.Phase.AT_STATION) {
             advance(attempt, leftMicros(turn), nowMicros, out);
         }
     }
