@@ -67,6 +67,10 @@ public final class Engine {
     private long lastEntry;
     private String inputs = "";
     private long nowMicros;
+
+    /** Before this nothing changes by time alone; MAX for never. */
+    private long dueMicros = Long.MAX_VALUE;
+
     private ExamPlan plan;
     private String planSha256 = "";
     private String rosterSha256 = "";
@@ -85,13 +89,14 @@ public final class Engine {
         inputs = new Canonical().line(inputs, entry).hex();
         nowMicros = Math.max(nowMicros, entry.gatewayMicros());
         Gathering out = new Gathering();
-        if (course != null) {
+        if (nowMicros >= dueMicros) {
             course.passTime(nowMicros, out);
             units.passTime(nowMicros, out);
         }
         Verdict verdict = take(entry.input(), out);
         if (course != null) {
             units.calibrations().giveWay(out);
+            dueMicros = Math.min(course.nextDeadlineMicros(), units.nextDeadlineMicros());
         }
         out.facts().forEach(this::keepAlarm);
         return new Outcome(out.facts(), out.effects(), verdict, nextDeadlineMicros());
@@ -277,11 +282,7 @@ public final class Engine {
 
     /** When the lane must hand in a {@link Input.Deadline}, if nothing else comes before. */
     public OptionalLong nextDeadlineMicros() {
-        if (course == null) {
-            return OptionalLong.empty();
-        }
-        long next = Math.min(course.nextDeadlineMicros(), units.nextDeadlineMicros());
-        return next == Long.MAX_VALUE ? OptionalLong.empty() : OptionalLong.of(next);
+        return dueMicros == Long.MAX_VALUE ? OptionalLong.empty() : OptionalLong.of(dueMicros);
     }
 
     /**

@@ -331,14 +331,12 @@ final class Units {
     }
 
     long nextDeadlineMicros() {
-        return units.values().stream()
-                .mapToLong(
-                        u ->
-                                Math.min(
-                                        u.status().nextDeadlineMicros(course.speed()),
-                                        u.boundAlarm().nextLookMicros()))
-                .min()
-                .orElse(Long.MAX_VALUE);
+        long next = Long.MAX_VALUE;
+        for (Unit unit : units.values()) {
+            next = Math.min(next, unit.status().nextDeadlineMicros(course.speed()));
+            next = Math.min(next, unit.boundAlarm().nextLookMicros());
+        }
+        return next;
     }
 
     List<Effect> standing() {

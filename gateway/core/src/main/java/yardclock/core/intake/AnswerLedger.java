@@ -63,7 +63,10 @@ public final class AnswerLedger {
     }
 
     private static long number(String digits) {
-        boolean isNumber = digits.length() <= NUMBER_DIGITS && digits.matches("[0-9]+");
+        boolean isNumber =
+                !digits.isEmpty()
+                        && digits.length() <= NUMBER_DIGITS
+                        && digits.chars().allMatch(c -> c >= '0' && c <= '9');
         return isNumber ? Long.parseLong(digits) : 0;
     }
 

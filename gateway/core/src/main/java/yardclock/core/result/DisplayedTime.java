@@ -2,8 +2,6 @@ package yardclock.core.result;
 
 import yardclock.core.course.TimingRules;
 
-import java.util.Locale;
-
 /**
  * A time as the plan displays it. Integers only: the plan names the step and which way a part of a
  * step goes.
@@ -49,16 +47,18 @@ public final class DisplayedTime {
         if (minutes == 0) {
             return Long.toString(seconds);
         }
-        return minutes < 60
-                ? String.format(Locale.ROOT, "%d:%02d", minutes, seconds % 60)
-                : String.format(
-                        Locale.ROOT, "%d:%02d:%02d", minutes / 60, minutes % 60, seconds % 60);
+        String rest = ":" + padded(seconds % 60, 2);
+        return minutes < 60 ? minutes + rest : minutes / 60 + ":" + padded(minutes % 60, 2) + rest;
+    }
+
+    /** Screens show many times many times a second: a format string would be parsed for each. */
+    private static String padded(long number, int digits) {
+        String text = Long.toString(number);
+        return "0".repeat(digits - text.length()) + text;
     }
 
     private static String fraction(long micros, int decimals) {
-        return decimals == 0
-                ? ""
-                : '.' + String.format(Locale.ROOT, "%06d", micros).substring(0, decimals);
+        return decimals == 0 ? "" : "." + padded(micros, 6).substring(0, decimals);
     }
 
     private static int decimals(long stepMicros) {

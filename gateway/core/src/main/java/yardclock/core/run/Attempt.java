@@ -139,7 +139,12 @@ public final class Attempt {
     }
 
     public Optional<Turn> turnAt(String station) {
-        return turns.stream().filter(t -> t.station().id().equals(station)).findFirst();
+        for (Turn turn : turns) {
+            if (turn.station.id().equals(station)) {
+                return Optional.of(turn);
+            }
+        }
+        return Optional.empty();
     }
 
     public boolean hasFault() {

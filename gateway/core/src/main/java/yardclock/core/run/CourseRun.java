@@ -187,6 +187,9 @@ public final class CourseRun {
 
     /** Presses that had no time have one now: what they count in is judged anew. */
     public void date(Collection<TabletPress> presses, long nowMicros, Gathering out) {
+        if (presses.isEmpty()) {
+            return;
+        }
         for (StationRun run : stations.values()) {
             for (Turn turn : run.turns()) {
                 if (presses.stream().anyMatch(turn.taps::has)) {

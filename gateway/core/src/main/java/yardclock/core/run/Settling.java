@@ -30,6 +30,9 @@ final class Settling {
 
     /** Whether a mark of the turn got its final stamp. */
     boolean settle(Turn turn, String unit, Attempt attempt) {
+        if (!awaits(turn, unit)) {
+            return false;
+        }
         Elapsed before = turn.derivedElapsed();
         Mark start = turn.start;
         Mark finish = turn.finish;
@@ -52,10 +55,27 @@ final class Settling {
         return true;
     }
 
+    /** Most turns have all their final stamps already, and each exchange asks again. */
+    private static boolean awaits(Turn turn, String unit) {
+        if (awaits(turn.start, unit) || awaits(turn.finish, unit)) {
+            return true;
+        }
+        for (List<Mark> marks : turn.checkpoints.values()) {
+            for (Mark mark : marks) {
+                if (awaits(mark, unit)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static boolean awaits(Mark mark, String unit) {
+        return mark != null && !mark.isSettled() && mark.edge().sensor().unit().equals(unit);
+    }
+
     private Mark settled(Turn turn, String point, Mark mark, String unit) {
-        boolean concerned =
-                mark != null && !mark.isSettled() && mark.edge().sensor().unit().equals(unit);
-        if (!concerned) {
+        if (!awaits(mark, unit)) {
             return mark;
         }
         return clocks.settled(mark.edge())

@@ -8,6 +8,8 @@ import yardclock.core.time.TimeLines;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.LongUnaryOperator;
 
 /**
@@ -26,6 +28,7 @@ public final class StationRun {
     static final int TURNS_KEPT = 16;
 
     final Station station;
+    private final Set<String> units;
     private final TimeLines lines;
     State state = State.READY;
     long sinceMicros;
@@ -34,6 +37,8 @@ public final class StationRun {
 
     StationRun(Station station, TimeLines lines, long nowMicros) {
         this.station = station;
+        this.units = new TreeSet<>();
+        station.sensors().forEach(sensor -> units.add(sensor.unit()));
         this.lines = lines;
         this.sinceMicros = nowMicros;
         turns.addLast(new Turn(station, lines, nowMicros));
@@ -63,7 +68,7 @@ public final class StationRun {
 
     /** Whether one of this station's triggers uses the field unit. */
     public boolean uses(String unit) {
-        return station.sensors().stream().anyMatch(sensor -> sensor.unit().equals(unit));
+        return units.contains(unit);
     }
 
     Deque<Turn> turns() {

@@ -18,11 +18,19 @@ final class ExchangeHistory {
     private long[] gatewayReceived = new long[64];
     private int size;
 
+    /** What the exchanges before the newest say of ticks after them. */
+    private final Frontier lowers = new Frontier();
+
+    private final Frontier uppersNegated = new Frontier();
+
     void add(Exchange exchange) {
         if (size == KEPT) {
             dropOldest();
         } else if (size == gatewaySent.length) {
             grow();
+        }
+        if (size > 0) {
+            passOn(size - 1);
         }
         int at = size;
         while (at > 0 && unitReceived[at - 1] > exchange.unitReceivedTick()) {
@@ -34,11 +42,52 @@ final class ExchangeHistory {
         unitSent[at] = exchange.unitSentTick();
         gatewayReceived[at] = exchange.gatewayReceivedMicros();
         size++;
+        if (at < size - 1) {
+            rebuildFrontiers();
+        }
     }
 
     /** Keeps only so many of the first. */
     void cutTo(int count) {
         size = count;
+        rebuildFrontiers();
+    }
+
+    private void rebuildFrontiers() {
+        lowers.clear();
+        uppersNegated.clear();
+        for (int i = 0; i < size - 1; i++) {
+            passOn(i);
+        }
+    }
+
+    private void passOn(int i) {
+        lowers.add(down(i), unitReceived[i]);
+        uppersNegated.add(-up(i), unitSent[i]);
+    }
+
+    /** What a downlink leg sets as the lower limit of gateway time − unit time. */
+    double down(int i) {
+        return gatewaySent[i] - unitReceived[i];
+    }
+
+    /** What an uplink leg sets as the upper limit of the same. */
+    double up(int i) {
+        return gatewayReceived[i] - unitSent[i];
+    }
+
+    /** Whether the tick is after all exchanges before the newest. */
+    boolean isAhead(long tick) {
+        return lowers.isAhead(tick) && uppersNegated.isAhead(tick);
+    }
+
+    /** The lower limit by all exchanges before the newest, at a tick ahead of them. */
+    double lowerAhead(long tick, double phi) {
+        return lowers.highest(tick, phi);
+    }
+
+    double upperAhead(long tick, double phi) {
+        return -uppersNegated.highest(tick, phi);
     }
 
     private void shiftFrom(int at) {
@@ -48,6 +97,8 @@ final class ExchangeHistory {
     }
 
     private void dropOldest() {
+        lowers.forgetUpTo(unitReceived[0]);
+        uppersNegated.forgetUpTo(unitSent[0]);
         for (long[] column : columns()) {
             System.arraycopy(column, 1, column, 0, size - 1);
         }

@@ -16,13 +16,17 @@ record HardEnvelope(double lower, double upper) {
      */
     static HardEnvelope of(ExchangeHistory history, int count, long tick, double ratePpm) {
         double phi = ratePpm * 1e-6;
-        double low = Double.NEGATIVE_INFINITY;
-        double high = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < count; i++) {
-            double down = history.gatewaySent(i) - history.unitReceived(i);
-            double up = history.gatewayReceived(i) - history.unitSent(i);
-            low = Math.max(low, down - phi * Math.abs(tick - history.unitReceived(i)));
-            high = Math.min(high, up + phi * Math.abs(tick - history.unitSent(i)));
+        boolean isAhead =
+                count == history.size()
+                        && history.isAhead(tick)
+                        && ratePpm >= ClockEstimator.RATE_PPM;
+        double low = isAhead ? history.lowerAhead(tick, phi) : Double.NEGATIVE_INFINITY;
+        double high = isAhead ? history.upperAhead(tick, phi) : Double.POSITIVE_INFINITY;
+        for (int i = isAhead ? Math.max(0, count - 1) : 0; i < count; i++) {
+            double byDown = history.down(i) - phi * Math.abs(tick - history.unitReceived(i));
+            double byUp = history.up(i) + phi * Math.abs(tick - history.unitSent(i));
+            low = Math.max(low, byDown);
+            high = Math.min(high, byUp);
         }
         return new HardEnvelope(low, high);
     }
