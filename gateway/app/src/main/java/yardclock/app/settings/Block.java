@@ -120,6 +120,21 @@ final class Block {
         return required(key, Value.words(words)).flatMap(v -> v.word(words));
     }
 
+    /** A word of a closed list that may be left out. */
+    <E extends Enum<E>> E word(String key, Class<E> words, E absent) {
+        return optional(key, Value.words(words)).flatMap(v -> v.word(words)).orElse(absent);
+    }
+
+    /** Words of a closed list with commas between them, each once; empty when left out. */
+    <E extends Enum<E>> List<E> words(String key, Class<E> words) {
+        return optional(key, Value.words(words)).map(v -> v.wordsOf(words)).orElse(List.of());
+    }
+
+    /** The raw text under a key that may be left out, for forms of its own. */
+    Optional<Value> maybe(String key, String allowed) {
+        return optional(key, allowed);
+    }
+
     /** Free words on one line; empty after a problem. */
     String sentence(String key, PlanLimits limit) {
         return required(key, limit.allowed()).map(v -> v.sentence(limit)).orElse("");

@@ -42,6 +42,12 @@ public enum PlanLimits {
     MIN_BLOCK(Unit.TIME, 0, 5_000_000, "a body is through in less"),
     MERGE_GAP(Unit.TIME, 0, 5_000_000, "wider would join two people into one"),
     WITHIN(Unit.TIME, 10_000, 30_000_000, "two beams that belong together are closer than that"),
+    SPACING(Unit.TIME, 0, 600_000_000, "a longer pause between two laps is a station of its own"),
+    STAMP(Unit.COUNT, 1, 2, "a direction has two contacts"),
+    HEIGHT(Unit.MILLIMETRES, 0, 4_000, "nobody breaks a beam above that"),
+    BEFORE_LINE(Unit.MILLIMETRES, -5_000, 5_000, "farther off it is another line"),
+    LONGEST_BLOCK(Unit.TIME, 100_000, 3_600_000_000L, "a body is through; a lane is not an hour"),
+    PLAUSIBLE_AT(Unit.TIME, 0, 3_600_000_000L, "nobody takes an hour to a mark"),
     RESPONSE(Unit.TIME, 0, 500_000, "a slower sensor cannot time anyone"),
 
     ID(Unit.CHARACTERS, 1, 24, "ids stand in topics and addresses"),
@@ -65,6 +71,7 @@ public enum PlanLimits {
         CHARACTERS(" characters"),
         BYTES(" bytes"),
         WATTS(" W"),
+        MILLIMETRES(" mm"),
         TIME("");
 
         private final String word;

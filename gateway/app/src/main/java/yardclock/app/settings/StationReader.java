@@ -22,7 +22,7 @@ final class StationReader {
 
     StationReader(Wiring wiring, StartKind startKind) {
         this.contacts = new ContactReader(wiring);
-        this.triggers = new TriggerReader(contacts, startKind);
+        this.triggers = new TriggerReader(wiring, contacts, startKind);
     }
 
     List<Station> read(Block plan) {

@@ -4,6 +4,7 @@ import yardclock.app.settings.ContactReader.Placed;
 import yardclock.core.course.Combination;
 import yardclock.core.course.Contact;
 import yardclock.core.course.DayRules.StartKind;
+import yardclock.core.course.EdgeRule;
 import yardclock.core.course.Guards;
 import yardclock.core.course.Trigger;
 
@@ -23,10 +24,12 @@ final class TriggerReader {
         FINISH
     }
 
+    private final SiteReader sites;
     private final ContactReader contacts;
     private final StartKind startKind;
 
-    TriggerReader(ContactReader contacts, StartKind startKind) {
+    TriggerReader(Wiring wiring, ContactReader contacts, StartKind startKind) {
+        this.sites = new SiteReader(wiring);
         this.contacts = contacts;
         this.startKind = startKind;
     }
@@ -43,9 +46,12 @@ final class TriggerReader {
         Trigger trigger =
                 new Trigger(
                         rule.orElse(Combination.SINGLE),
+                        block.word("edge", EdgeRule.class, EdgeRule.FIRST),
                         ContactReader.contacts(placed),
                         guards(block),
-                        block.text("words", PlanLimits.WORDS));
+                        sites.read(block),
+                        block.text("words", PlanLimits.WORDS),
+                        0);
         block.close();
         if (rule.isPresent()) {
             TriggerShape.of(rule.get()).check(block, Value.word(rule.get()), places.size());
@@ -56,6 +62,7 @@ final class TriggerReader {
             }
         }
         checkStays(block, trigger);
+        EdgeRules.check(block, trigger);
         checkArmedBy(block, trigger.guards().armedBy(), role, seen);
         return trigger;
     }
@@ -70,6 +77,8 @@ final class TriggerReader {
                 block.time("mergeGap", PlanLimits.MERGE_GAP, 0),
                 block.time("within", PlanLimits.WITHIN, 0),
                 (int) block.count("nth", PlanLimits.NTH, 1),
+                block.time("spacing", PlanLimits.SPACING, 0),
+                (int) block.count("stamp", PlanLimits.STAMP, 0),
                 block.id("armedBy", ""));
     }
 

@@ -17,11 +17,13 @@ enum TriggerShape {
                     "minBlock",
                     "mergeGap",
                     "nth",
+                    "spacing",
                     "armedBy")),
     ALL_OF(2, 8, List.of("lockout", "staysFor", "armedBy")),
-    ANY_OF(2, 8, List.of("lockout", "minBlock", "mergeGap", "nth", "armedBy")),
+    COINCIDENCE(2, 8, List.of("lockout", "staysFor", "minBlock", "within", "armedBy")),
+    ANY_OF(2, 8, List.of("lockout", "minBlock", "mergeGap", "nth", "spacing", "armedBy")),
     SEQUENCE(2, 8, List.of("lockout", "staysFor", "armedBy")),
-    DIRECTION(2, 2, List.of("lockout", "minBlock", "within", "armedBy")),
+    DIRECTION(2, 2, List.of("lockout", "minBlock", "within", "stamp", "armedBy")),
     SIGNAL(1, 1, List.of()),
     JUDGED(0, 8, List.of("armedBy"));
 
@@ -35,6 +37,8 @@ enum TriggerShape {
                     "mergeGap",
                     "within",
                     "nth",
+                    "spacing",
+                    "stamp",
                     "armedBy");
 
     private final int minContacts;
@@ -63,7 +67,7 @@ enum TriggerShape {
                 block.wrong(guard, wrong, guardsAllowed());
             }
         }
-        if (guards.contains("within") && !block.has("within")) {
+        if (this == DIRECTION && !block.has("within")) {
             block.wrong("within", "this is missing: the rule needs it", "a time such as 2 s");
         }
     }

@@ -1,6 +1,8 @@
 package yardclock.app.settings;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -71,6 +73,18 @@ record Value(Block block, String key, String text) {
         }
         block.wrong(key, said("is not one of the words"), words(words));
         return Optional.empty();
+    }
+
+    <E extends Enum<E>> List<E> wordsOf(Class<E> words) {
+        List<E> found = new ArrayList<>();
+        for (String one : text.split(",", -1)) {
+            Optional<E> word = new Value(block, key, one.strip()).word(words);
+            if (word.isPresent() && found.contains(word.get())) {
+                block.wrong(key, said("says a word twice"), "each word once");
+            }
+            word.ifPresent(found::add);
+        }
+        return found;
     }
 
     String id() {

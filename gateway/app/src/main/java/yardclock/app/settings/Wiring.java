@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
 /** Which sensors the plan's field units have, as far as the file was read. For one reading. */
 final class Wiring {
     private static final Pattern REF = Pattern.compile("([a-z0-9-]{1,24})/(\\d{1,2})");
-    private static final String REF_FORM = "unit/number, as fu-02/1";
+    static final String REF_FORM = "unit/number, as fu-02/1";
 
     private final Map<SensorRef, SensorKind> sensors = new TreeMap<>();
 

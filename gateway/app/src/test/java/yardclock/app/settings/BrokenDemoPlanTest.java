@@ -36,8 +36,13 @@ class BrokenDemoPlanTest {
                     "staysFor",
                     "clearFor",
                     "stoodFor",
+                    "minBlock",
                     "nth",
-                    "armedBy");
+                    "armedBy",
+                    "height",
+                    "alsoTrippedBy",
+                    "longestBlock",
+                    "fallback");
 
     /** Keys whose values are free words or a name, so that only leaving them empty is wrong. */
     private static final Set<String> FREE = Set.of("en", "es", "department", "yard");

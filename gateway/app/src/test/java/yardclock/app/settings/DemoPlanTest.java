@@ -64,7 +64,9 @@ class DemoPlanTest {
                         .flatMap(s -> s.criteria().stream())
                         .map(c -> c.kind())
                         .collect(Collectors.toCollection(TreeSet::new));
-        assertThat(rules).containsExactlyElementsOf(EnumSet.allOf(Combination.class));
+        // Its yard has no two beams at one line, which a coincidence would need.
+        Set<Combination> wanted = EnumSet.complementOf(EnumSet.of(Combination.COINCIDENCE));
+        assertThat(rules).containsExactlyElementsOf(wanted);
         assertThat(kinds).containsExactlyElementsOf(EnumSet.allOf(CriterionKind.class));
     }
 

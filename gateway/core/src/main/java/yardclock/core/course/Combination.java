@@ -6,6 +6,11 @@ public enum Combination {
     SINGLE,
     /** Every contact in its state at the same time; the last to get there stamps. */
     ALL_OF,
+    /**
+     * Every contact blocked together, as all of them; and where the guard says so, the later within
+     * its time: what is large enough to cut both beams at once, and nothing that cuts one.
+     */
+    COINCIDENCE,
     /** Whichever contact comes first stamps. */
     ANY_OF,
     /** The contacts reach their states in the written order; the last one stamps. */

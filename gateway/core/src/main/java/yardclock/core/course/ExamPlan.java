@@ -38,6 +38,29 @@ public record ExamPlan(
         return -1;
     }
 
+    public Optional<SensorPlan> sensor(SensorRef ref) {
+        return fieldUnit(ref.unit())
+                .flatMap(
+                        u ->
+                                u.sensors().stream()
+                                        .filter(s -> s.number() == ref.sensor())
+                                        .findFirst());
+    }
+
+    /** What else may trip a trigger's sensors: as the plan says, or as their kinds suggest. */
+    public List<Tripper> alsoTripping(Trigger trigger) {
+        if (!trigger.site().alsoTrippedBy().isEmpty()) {
+            return trigger.site().alsoTrippedBy();
+        }
+        return trigger.contacts().stream()
+                .flatMap(contact -> sensor(contact.sensor()).stream())
+                .flatMap(sensor -> Tripper.of(sensor.kind()).stream())
+                .filter(tripper -> tripper != Tripper.NONE)
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
     public Station last() {
         return stations.get(stations.size() - 1);
     }

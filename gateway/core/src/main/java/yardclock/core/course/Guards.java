@@ -12,6 +12,8 @@ package yardclock.core.course;
  * @param mergeGapMicros blocks less than this apart are one passage
  * @param withinMicros the longest time between the first and the last contact of a direction
  * @param nth which occurrence counts, from 1
+ * @param spacingMicros an occurrence sooner than this after the last one counted is not counted
+ * @param stampContact which contact of a direction stamps, from 1; 0 for the last
  * @param armedBy the checkpoint of this station that must have been seen before; or empty
  */
 public record Guards(
@@ -23,6 +25,33 @@ public record Guards(
         long mergeGapMicros,
         long withinMicros,
         int nth,
+        long spacingMicros,
+        int stampContact,
         String armedBy) {
     public static final Guards NONE = new Guards(0, 0, 0, 0, 0, 0, 0, 1, "");
+
+    /** Without a spacing, stamped by the last contact. */
+    public Guards(
+            long lockoutMicros,
+            long staysForMicros,
+            long clearForMicros,
+            long stoodForMicros,
+            long minBlockMicros,
+            long mergeGapMicros,
+            long withinMicros,
+            int nth,
+            String armedBy) {
+        this(
+                lockoutMicros,
+                staysForMicros,
+                clearForMicros,
+                stoodForMicros,
+                minBlockMicros,
+                mergeGapMicros,
+                withinMicros,
+                nth,
+                0,
+                0,
+                armedBy);
+    }
 }

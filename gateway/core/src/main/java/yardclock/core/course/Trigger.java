@@ -3,17 +3,45 @@ package yardclock.core.course;
 import java.util.List;
 
 /**
- * The plan's rule that says which edge makes a mark.
+ * The plan's rule that says which edge makes a mark: contacts, an edge rule, and guards.
  *
  * @param contacts in the written order; empty for a proctor's press without a wired button
  * @param words how the trigger is told to a proctor, as "finish line clear 1.5 s, last release"
+ * @param adjustment how often its guards were adjusted on the bench; 0 as the plan has it
  */
-public record Trigger(Combination combination, List<Contact> contacts, Guards guards, Text words) {
+public record Trigger(
+        Combination combination,
+        EdgeRule edge,
+        List<Contact> contacts,
+        Guards guards,
+        Site site,
+        Text words,
+        int adjustment) {
+    /** Journals before edge rules were named have none: the first edge counted. */
     public Trigger {
         contacts = List.copyOf(contacts);
+        edge = edge == null ? EdgeRule.FIRST : edge;
+        site = site == null ? Site.UNSAID : site;
+    }
+
+    /** As the plan has it, by its first edge, with nothing said of its site. */
+    public Trigger(Combination combination, List<Contact> contacts, Guards guards, Text words) {
+        this(combination, EdgeRule.FIRST, contacts, guards, Site.UNSAID, words, 0);
     }
 
     public boolean isJudged() {
         return combination == Combination.JUDGED;
+    }
+
+    /** With other guards, as adjusted on the bench. */
+    public Trigger adjusted(Guards other, int adjustmentNumber) {
+        return new Trigger(combination, edge, contacts, other, site, words, adjustmentNumber);
+    }
+
+    /** Whether a block is what ends with the stamp, and not what begins with it. */
+    public boolean endsBlock() {
+        return edge == EdgeRule.RELEASE
+                || guards.clearForMicros() > 0
+                || guards.stoodForMicros() > 0;
     }
 }

@@ -6,6 +6,7 @@ import yardclock.core.course.SensorRef;
 import yardclock.core.course.Trigger;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** Walks through edges in time order and finds the moments of one combination. Used once. */
@@ -21,11 +22,19 @@ final class Moments {
     private int reached;
     private long firstContactMicros;
 
+    /** The places of the edges at which the contacts of an order were reached. */
+    private final int[] places;
+
+    /** The place of each contact's latest edge. */
+    private final int[] lastPlaces;
+
     Moments(Trigger trigger, List<TimedEdge> edges, long fromMicros) {
         this.trigger = trigger;
         this.edges = edges;
         this.fromMicros = fromMicros;
         this.last = new TimedEdge[trigger.contacts().size()];
+        this.places = new int[last.length];
+        this.lastPlaces = new int[last.length];
     }
 
     List<Moment> find() {
@@ -36,12 +45,31 @@ final class Moments {
             if (before != null && before.state() == edge.state()) {
                 continue;
             }
+            int placeBefore = lastPlaces[place];
             last[place] = edge;
-            if (edge.stamp().micros() >= fromMicros && completes(edge)) {
-                found.add(new Moment(edge, i, otherStateMicros(edge, before)));
+            lastPlaces[place] = i;
+            if (edge.stamp().micros() >= fromMicros && completes(edge, i)) {
+                found.add(moment(i, before, placeBefore));
             }
         }
         return found;
+    }
+
+    private Moment moment(int i, TimedEdge before, int placeBefore) {
+        TimedEdge edge = edges.get(i);
+        int stamping = i;
+        int first = trigger.endsBlock() && before != null ? placeBefore : i;
+        switch (trigger.combination()) {
+            case SEQUENCE -> first = places[0];
+            case DIRECTION -> {
+                first = places[0];
+                int named = trigger.guards().stampContact();
+                stamping = named == 0 ? i : places[named - 1];
+            }
+            case ALL_OF, COINCIDENCE -> first = Arrays.stream(lastPlaces).min().orElse(i);
+            default -> {}
+        }
+        return new Moment(edges.get(stamping), stamping, first, i, otherStateMicros(edge, before));
     }
 
     private int placeOf(SensorRef sensor) {
@@ -56,13 +84,22 @@ final class Moments {
         return before == null ? Moment.SINCE_EVER : edge.stamp().micros() - before.stamp().micros();
     }
 
-    private boolean completes(TimedEdge edge) {
+    private boolean completes(TimedEdge edge, int place) {
         return switch (trigger.combination()) {
             case SINGLE, ANY_OF, SIGNAL, JUDGED -> anyOf(edge);
             case ALL_OF -> allOf(edge);
-            case SEQUENCE -> inOrder(edge, Long.MAX_VALUE);
-            case DIRECTION -> inOrder(edge, trigger.guards().withinMicros());
+            case COINCIDENCE -> allOf(edge) && isWithin(edge);
+            case SEQUENCE -> inOrder(edge, place, Long.MAX_VALUE);
+            case DIRECTION -> inOrder(edge, place, trigger.guards().withinMicros());
         };
+    }
+
+    /** Whether the contacts before it were reached no longer ago than the guard says. */
+    private boolean isWithin(TimedEdge edge) {
+        long within = trigger.guards().withinMicros();
+        return within == 0
+                || Arrays.stream(last)
+                        .allMatch(l -> edge.stamp().micros() - l.stamp().micros() <= within);
     }
 
     private boolean anyOf(TimedEdge edge) {
@@ -83,7 +120,7 @@ final class Moments {
      * direction begins only while its other contacts are at rest: who comes the wrong way holds the
      * far beam when the near one is cut, and a trailing arm must not turn them round.
      */
-    private boolean inOrder(TimedEdge edge, long withinMicros) {
+    private boolean inOrder(TimedEdge edge, int place, long withinMicros) {
         List<Contact> contacts = trigger.contacts();
         long at = edge.stamp().micros();
         if (reached > 0 && at - firstContactMicros > withinMicros) {
@@ -91,9 +128,10 @@ final class Moments {
         }
         boolean isFirst = matches(contacts.get(0), edge) && mayBegin(contacts);
         if (reached > 0 && matches(contacts.get(reached), edge)) {
-            reached++;
+            places[reached++] = place;
         } else if (isFirst) {
             firstContactMicros = at;
+            places[0] = place;
             reached = 1;
         }
         if (reached < contacts.size()) {

@@ -32,6 +32,8 @@ class EdgeHistoriesTest {
                     "any-of-count",
                     "armed-by",
                     "clear-for",
+                    "clear-for-min-block",
+                    "coincidence",
                     "direction",
                     "first-lockout",
                     "judged",
@@ -39,9 +41,12 @@ class EdgeHistoriesTest {
                     "min-block",
                     "min-block-merge-gap",
                     "nth",
+                    "release",
                     "release-stood-for",
                     "sequence",
                     "signal",
+                    "spacing",
+                    "start-of-longest",
                     "stays-for");
 
     static List<EdgeHistory> histories() {
@@ -112,12 +117,64 @@ class EdgeHistoriesTest {
             assertThat(edges).as("the stamp is an edge's own").contains(mark.edge());
         }
         compareMore(history, judge, edges, mark);
+        compareParts(history, judge, edges, mark);
+    }
+
+    /** No evidence disappears: an edge is in one passage, or struck with a reason. */
+    @ParameterizedTest
+    @MethodSource("histories")
+    void each_edge_is_in_one_passage_or_struck(EdgeHistory history) {
+        TriggerJudge judge = new TriggerJudge(history.trigger(), history.settleMicros());
+        List<TimedEdge> accounted = new ArrayList<>();
+        judge.passages(history.edges(), history.fromMicros())
+                .forEach(passage -> accounted.addAll(passage.edges()));
+        judge.struck(history.edges(), history.fromMicros()).forEach(s -> accounted.add(s.edge()));
+        Collections.sort(accounted);
+        assertThat(accounted).as("%s", history).doesNotHaveDuplicates();
+        List<TimedEdge> concerned =
+                history.edges().stream()
+                        .filter(e -> TriggerJudge.contactOf(e, history.trigger()) != null)
+                        .filter(e -> e.stamp().micros() >= history.fromMicros())
+                        .toList();
+        assertThat(accounted).as("%s", history).containsAll(concerned);
+    }
+
+    private static void compareParts(
+            EdgeHistory history, TriggerJudge judge, List<TimedEdge> edges, Passage mark) {
+        String parts = history.expected().get("parts");
+        if (parts != null) {
+            assertThat(mark.blocks().stream().map(b -> b.isOver() ? b.micros() : -1L).toList())
+                    .as("%s: parts", history)
+                    .isEqualTo(
+                            Arrays.stream(parts.split("\\s+"))
+                                    .map(w -> w.equals("open") ? -1L : EdgeHistory.micros(w))
+                                    .toList());
+        }
+        String struck = history.expected().get("struck");
+        if (struck != null) {
+            List<String> words = new ArrayList<>();
+            for (Struck one : judge.struck(edges, history.fromMicros())) {
+                words.add(one.edge().stamp().micros() + " " + one.guard().word());
+            }
+            assertThat(words).as("%s: struck", history).isEqualTo(struckWords(struck));
+        }
+    }
+
+    private static List<String> struckWords(String struck) {
+        List<String> words = new ArrayList<>();
+        String[] parts = struck.equals("none") ? new String[0] : struck.split("\\s+");
+        for (int i = 0; i < parts.length; i += 2) {
+            words.add(EdgeHistory.micros(parts[i]) + " " + parts[i + 1]);
+        }
+        return words;
     }
 
     private static void compareMore(
             EdgeHistory history, TriggerJudge judge, List<TimedEdge> edges, Passage mark) {
         String concludes = history.expected().get("concludes");
-        if (concludes != null) {
+        if (concludes != null && concludes.equals("open")) {
+            assertThat(mark.concludesAtMicros()).as("%s", history).isEqualTo(Long.MAX_VALUE);
+        } else if (concludes != null) {
             assertThat(mark.concludesAtMicros())
                     .as("%s: concludes", history)
                     .isEqualTo(EdgeHistory.micros(concludes));

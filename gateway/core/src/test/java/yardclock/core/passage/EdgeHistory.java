@@ -2,8 +2,10 @@ package yardclock.core.passage;
 
 import yardclock.core.course.Combination;
 import yardclock.core.course.Contact;
+import yardclock.core.course.EdgeRule;
 import yardclock.core.course.Guards;
 import yardclock.core.course.SensorRef;
+import yardclock.core.course.Site;
 import yardclock.core.course.Text;
 import yardclock.core.course.Trigger;
 import yardclock.core.time.Stamp;
@@ -27,6 +29,7 @@ import java.util.TreeMap;
  *
  * <pre>
  * trigger: single a/1=1     combination, then contacts as unit/sensor=state
+ * edge-rule: release        the plan's edge rule; first when left out
  * lockout: 3                any guard by its name
  * settle: 0.4               how long a contrary edge may be under way; 0 when left out
  * from: 20                  edges before it do not count (what armed the trigger, or the start)
@@ -35,6 +38,8 @@ import java.util.TreeMap;
  * concludes: 13.900         when the mark is final; optional
  * passages: 12.000 16.000   every passage; optional
  * counted: 3 12 16 18       how many are wanted, then those counted; optional
+ * parts: 0.040 0.600        how long the blocks of the mark's passage lasted, open for the last one
+ * struck: 12.000 min-block  each edge in no passage, and the guard that struck it; or none
  * </pre>
  */
 record EdgeHistory(
@@ -46,7 +51,7 @@ record EdgeHistory(
         Map<String, String> expected) {
 
     private static final List<String> EXPECTATIONS =
-            List.of("mark", "concludes", "passages", "counted");
+            List.of("mark", "concludes", "passages", "counted", "parts", "struck");
 
     static EdgeHistory read(Path file) {
         try {
@@ -120,10 +125,22 @@ record EdgeHistory(
 
         private Trigger trigger() {
             String[] words = values.remove("trigger").split("\\s+");
-            String rule = words[0].toUpperCase(Locale.ROOT).replace('-', '_');
+            String rule = enumName(words[0]);
             List<Contact> contacts =
                     Arrays.stream(words).skip(1).map(w -> w.split("=")).map(this::contact).toList();
-            return new Trigger(Combination.valueOf(rule), contacts, guards(), new Text("", ""));
+            String edge = values.remove("edge-rule");
+            return new Trigger(
+                    Combination.valueOf(rule),
+                    edge == null ? null : EdgeRule.valueOf(enumName(edge)),
+                    contacts,
+                    guards(),
+                    Site.UNSAID,
+                    new Text("", ""),
+                    0);
+        }
+
+        private static String enumName(String word) {
+            return word.toUpperCase(Locale.ROOT).replace('-', '_');
         }
 
         private Contact contact(String[] parts) {
@@ -132,6 +149,7 @@ record EdgeHistory(
 
         private Guards guards() {
             String nth = values.remove("nth");
+            String stamp = values.remove("stamp");
             return new Guards(
                     time("lockout"),
                     time("staysFor"),
@@ -141,6 +159,8 @@ record EdgeHistory(
                     time("mergeGap"),
                     time("within"),
                     nth == null ? 1 : Integer.parseInt(nth),
+                    time("spacing"),
+                    stamp == null ? 0 : Integer.parseInt(stamp),
                     "");
         }
 
