@@ -139,6 +139,7 @@ public final class Candidate {
     private void noteBegun(String station, long start) {
         begun = index + 1;
         book.started(number(), station, start);
+        companion.begun(this, index);
     }
 
     private void meetMishap() {

@@ -18,6 +18,11 @@ public interface Companion {
      */
     void nears(Candidate candidate, int stationIndex, long plannedStart);
 
+    /** The candidate starts on a station. */
+    default void begun(Candidate candidate, int stationIndex) {
+        // most companions only look on
+    }
+
     /** The candidate is through with a station and walks on, or is done. */
     default void finished(Candidate candidate, int stationIndex) {
         // most companions only walk along

@@ -35,6 +35,10 @@ public final class Ground {
         return plan.stations().get(index).id();
     }
 
+    boolean isFinishJudged(int index) {
+        return plan.stations().get(index).finish().isJudged();
+    }
+
     int indexOf(String station) {
         return plan.indexOf(station);
     }

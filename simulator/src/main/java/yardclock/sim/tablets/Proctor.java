@@ -113,9 +113,27 @@ public final class Proctor implements Companion {
 
     @Override
     public void sees(Candidate candidate, String station, String checkpoint) {
-        long reaction = HandReaction.micros(ground.handOf(candidate.number(), station));
-        stage.afterMicros(
-                Math.max(0, reaction), () -> tap(candidate.number(), station, checkpoint));
+        react(candidate.number(), station, checkpoint);
+    }
+
+    /** The second clock: a tap beside each automatic start; the horn needs none. */
+    @Override
+    public void begun(Candidate candidate, int stationIndex) {
+        if (stationIndex > 0) {
+            react(candidate.number(), ground.stationId(stationIndex), "start");
+        }
+    }
+
+    @Override
+    public void finished(Candidate candidate, int stationIndex) {
+        if (!ground.isFinishJudged(stationIndex)) {
+            react(candidate.number(), ground.stationId(stationIndex), "finish");
+        }
+    }
+
+    private void react(int number, String station, String point) {
+        long reaction = HandReaction.micros(ground.handOf(number, station + point));
+        stage.afterMicros(Math.max(0, reaction), () -> tap(number, station, point));
     }
 
     private void tap(int number, String station, String point) {

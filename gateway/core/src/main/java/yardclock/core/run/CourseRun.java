@@ -10,6 +10,7 @@ import yardclock.core.fact.FactKind;
 import yardclock.core.fact.Gathering;
 import yardclock.core.passage.EdgeClocks;
 import yardclock.core.passage.TimedEdge;
+import yardclock.core.reading.Crossed;
 import yardclock.core.time.TimeLines;
 
 import java.util.ArrayList;
@@ -35,6 +36,7 @@ public final class CourseRun {
     private final Map<SensorRef, List<StationRun>> stationsOfSensor = new TreeMap<>();
     private final TurnJudge judge;
     final EdgeClocks clocks;
+    final Crossed crossed;
     final TimeLines lines;
     private final Restart restart = new Restart(this);
     Course status = Course.RUNNING;
@@ -56,6 +58,7 @@ public final class CourseRun {
     public CourseRun(ExamPlan plan, EdgeClocks clocks, TimeLines lines, long nowMicros) {
         this.plan = plan;
         this.clocks = clocks;
+        this.crossed = new Crossed(plan);
         this.lines = lines;
         for (Station station : plan.stations()) {
             StationRun run = new StationRun(station, lines, nowMicros);

@@ -1,11 +1,15 @@
 package yardclock.core.run;
 
 import yardclock.core.course.Checkpoint;
-import yardclock.core.course.Guards;
 import yardclock.core.course.TimingRules;
 import yardclock.core.course.Trigger;
 import yardclock.core.passage.Passage;
 import yardclock.core.passage.TriggerJudge;
+import yardclock.core.reading.Crossed;
+import yardclock.core.reading.PointReading;
+import yardclock.core.reading.PointReadings;
+import yardclock.core.reading.PointSearch;
+import yardclock.core.time.Stamp;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -25,15 +29,25 @@ final class Derivation {
      */
     static final long FALLBACK_MICROS = 10_000_000;
 
+    /**
+     * Where others cross the finish and this proctor taps, a passage waits so long for its tap: it
+     * may be a stray in the middle of the work. Our choice.
+     */
+    static final long TAP_WAIT_MICROS = 6_000_000;
+
     private final TimingRules timing;
+    private final Crossed crossed;
     private final Turn turn;
     private final long nowMicros;
     private final Map<String, List<Mark>> checkpoints = new LinkedHashMap<>();
     private long wakeMicros = Long.MAX_VALUE;
     private boolean disagrees;
+    private PointReadings startReadings = PointReadings.NONE;
+    private PointReadings finishReadings = PointReadings.NONE;
 
-    Derivation(TimingRules timing, Turn turn, long nowMicros) {
+    Derivation(TimingRules timing, Crossed crossed, Turn turn, long nowMicros) {
         this.timing = timing;
+        this.crossed = crossed;
         this.turn = turn;
         this.nowMicros = nowMicros;
     }
@@ -55,33 +69,47 @@ final class Derivation {
         return disagrees;
     }
 
-    /**
-     * The trigger's own start, or else the proctor's tap. A passage long after the tap does not
-     * replace it: with a dead sensor that would be the next one to step on the mat.
-     */
-    Mark start() {
-        Trigger trigger = turn.station.start();
-        Passage passage = concluded(judgeOf(trigger), turn.startFromMicros);
-        Mark tap = turn.startTap();
-        if (passage == null) {
-            return tap;
-        }
-        Mark automatic = Mark.automatic(passage.edge());
-        if (tap != null && isFarFrom(tap, automatic)) {
-            disagrees = true;
-            boolean isLater = automatic.stamp().micros() > tap.stamp().micros();
-            return isLater ? tap : automatic;
-        }
-        return automatic;
+    /** All readings of the start, once it was asked for. */
+    PointReadings startReadings() {
+        return startReadings;
     }
 
-    private Passage concluded(TriggerJudge judge, long fromMicros) {
-        Passage passage = judge.mark(turn.evidence.inOrder(), fromMicros).orElse(null);
-        if (passage == null || passage.isConcluded(nowMicros)) {
-            return passage;
+    PointReadings finishReadings() {
+        return finishReadings;
+    }
+
+    /** The best reading of the start: the trigger's own, or else the proctor's tap. */
+    Mark start() {
+        Mark tap = turn.startTap();
+        startReadings =
+                searchOf(turn.station.start())
+                        .search(turn.evidence.inOrder(), turn.startFromMicros, pressOf(tap));
+        disagrees |= isContradicted(tap, startReadings);
+        PointReading best = startReadings.best();
+        if (best == null || best.isByTap() || !isConcluded(best)) {
+            return tap;
         }
-        wakeAt(passage.concludesAtMicros());
-        return null;
+        return Mark.automatic(best.edge());
+    }
+
+    /** Nobody but the candidate trips this sensor, and it speaks of another time than the tap. */
+    private static boolean isContradicted(Mark tap, PointReadings readings) {
+        return tap != null
+                && readings.ranked().stream()
+                        .filter(reading -> !reading.isByTap())
+                        .anyMatch(reading -> isFarFrom(tap, Mark.automatic(reading.edge())));
+    }
+
+    private static Stamp pressOf(Mark tap) {
+        return tap == null ? null : HandMarks.pressOf(tap);
+    }
+
+    private boolean isConcluded(PointReading reading) {
+        if (nowMicros >= reading.concludesAtMicros()) {
+            return true;
+        }
+        wakeAt(reading.concludesAtMicros());
+        return false;
     }
 
     private static boolean isFarFrom(Mark tap, Mark seen) {
@@ -151,16 +179,19 @@ final class Derivation {
         long from = armedFrom(startMicros, trigger);
         Tap pressed = turn.taps.finish(allSeenMicros());
         Mark tap = Tap.markOf(pressed);
+        boolean wasTooEarly = tap != null && tap.stamp().micros() < allSeenMicros();
+        boolean counts = tap != null && (!wasTooEarly || !isAllSeen());
         Finish seen = null;
         if (from < Long.MAX_VALUE) {
-            seen = trigger.isJudged() ? judged(trigger, from, pressed) : automatic(trigger, from);
+            seen =
+                    trigger.isJudged()
+                            ? judged(trigger, from, pressed)
+                            : automatic(from, startMicros, counts ? tap : null);
         }
         if (seen == null) {
             boolean isNone = pressed == null || tap != null && tap.stamp().micros() <= startMicros;
             return isNone ? null : fallback(pressed);
         }
-        boolean wasTooEarly = tap != null && tap.stamp().micros() < allSeenMicros();
-        boolean counts = tap != null && (!wasTooEarly || !isAllSeen());
         disagrees |= counts && isFarFrom(tap, seen.mark());
         return seen;
     }
@@ -169,9 +200,36 @@ final class Derivation {
         return allSeenMicros() < Long.MAX_VALUE;
     }
 
-    private Finish automatic(Trigger trigger, long fromMicros) {
-        Passage passage = concluded(judgeOf(trigger), fromMicros);
-        return passage == null ? null : new Finish(Mark.automatic(passage.edge()), false);
+    private Finish automatic(long fromMicros, long startMicros, Mark tap) {
+        finishReadings =
+                searchOf(turn.station.finish())
+                        .search(turn.evidence.inOrder(), fromMicros, pressOf(tap));
+        disagrees |= isContradicted(tap, finishReadings);
+        PointReading best = finishReadings.best();
+        if (best == null || best.isByTap() || !isConcluded(best)) {
+            return null;
+        }
+        boolean isOpen = tap == null && crossed.isCrossed(best.edge().sensor());
+        return isOpen && mayBeAStray(best, startMicros)
+                ? null
+                : new Finish(Mark.automatic(best.edge()), false);
+    }
+
+    /** Too soon after the start for anybody, or it still waits for this proctor's tap. */
+    private boolean mayBeAStray(PointReading best, long startMicros) {
+        long at = best.edge().stamp().micros();
+        if (at - startMicros < turn.station.timing().shortestPlausibleMicros()) {
+            return true;
+        }
+        boolean waits = turn.taps.start() != null && nowMicros < at + TAP_WAIT_MICROS;
+        if (waits) {
+            wakeAt(at + TAP_WAIT_MICROS);
+        }
+        return waits;
+    }
+
+    private PointSearch searchOf(Trigger trigger) {
+        return new PointSearch(trigger, crossed.isCrossed(trigger), timing.settleMicros());
     }
 
     /**
@@ -180,6 +238,7 @@ final class Derivation {
      * the finish is judged again. A tap without a time counts where no press with one does.
      */
     private Finish judged(Trigger trigger, long fromMicros, Tap pressed) {
+        finishReadings = PointReadings.JUDGED;
         List<Mark> presses =
                 judgeOf(trigger).passages(turn.evidence.inOrder(), fromMicros).stream()
                         .map(p -> HandMarks.button(p.edge(), timing.judgedAllowanceMicros()))
@@ -208,8 +267,7 @@ final class Derivation {
     }
 
     private Finish fallback(Tap pressed) {
-        Guards guards = turn.station.finish().guards();
-        long stay = Math.max(guards.staysForMicros(), guards.clearForMicros());
+        long stay = PointSearch.stayMicros(turn.station.finish());
         long due = pressed.press().shownMicros() + FALLBACK_MICROS + stay;
         if (nowMicros >= due) {
             return new Finish(pressed.mark(), true);

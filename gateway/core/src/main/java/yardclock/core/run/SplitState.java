@@ -7,6 +7,8 @@ public enum SplitState {
     /** A start or a finish is missing. */
     INCOMPLETE,
     PROPOSED,
+    /** More than one reading of the evidence is plausible; the best one is shown first. */
+    AMBIGUOUS,
     CONFIRMED,
     VOID,
     BY_HAND;

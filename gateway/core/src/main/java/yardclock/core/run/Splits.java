@@ -29,6 +29,14 @@ public final class Splits {
             new Text(
                     "the sensor and the proctor's tap disagree",
                     "el sensor y el toque del supervisor no coinciden");
+    private static final Text START_BY_TAP =
+            new Text(
+                    "the sensor saw no start; the proctor's tap stands in",
+                    "el sensor no vio la salida; vale el toque del supervisor");
+    private static final Text AMBIGUOUS =
+            new Text(
+                    "more than one reading is plausible; choose one",
+                    "hay más de una lectura plausible; elija una");
     private static final Text RESTARTED =
             new Text(
                     "the gateway restarted in between; the interval says how well the time is"
@@ -78,7 +86,10 @@ public final class Splits {
         if (turn.isRuled()) {
             return turn.ruled();
         }
-        return complete ? SplitState.PROPOSED : SplitState.INCOMPLETE;
+        if (!complete) {
+            return SplitState.INCOMPLETE;
+        }
+        return turn.isAmbiguous() ? SplitState.AMBIGUOUS : SplitState.PROPOSED;
     }
 
     private static long automatic(Turn turn) {
@@ -125,6 +136,12 @@ public final class Splits {
         }
         if (turn.hasLateEvidence()) {
             return LATE;
+        }
+        if (turn.isAmbiguous()) {
+            return AMBIGUOUS;
+        }
+        if (!turn.isClear()) {
+            return START_BY_TAP;
         }
         if (turn.isOverRestart()) {
             return RESTARTED;

@@ -4,6 +4,7 @@ import yardclock.core.course.Checkpoint;
 import yardclock.core.course.Station;
 import yardclock.core.ordering.Evidence;
 import yardclock.core.passage.EdgeClocks;
+import yardclock.core.reading.PointReadings;
 import yardclock.core.time.Carry;
 import yardclock.core.time.Shift;
 import yardclock.core.time.Stamp;
@@ -40,6 +41,11 @@ public final class Turn {
     boolean finishConcluded;
     boolean finishByFallback;
     boolean late;
+
+    /** How the evidence of the start can be understood, best first; the first made the mark. */
+    PointReadings startReadings = PointReadings.NONE;
+
+    PointReadings finishReadings = PointReadings.NONE;
 
     /** The time between start and finish by the one clock both were stamped by; or null. */
     private Stamp sameClock;
@@ -242,6 +248,16 @@ public final class Turn {
         return marks.stream().map(mark -> mark.carried(carry)).toList();
     }
 
+    /** Whether one reading alone is plausible, of the start and of the finish. */
+    public boolean isClear() {
+        return startReadings.isClear() && finishReadings.isClear();
+    }
+
+    /** Whether a person has to choose between readings. */
+    public boolean isAmbiguous() {
+        return startReadings.isOpen() || finishReadings.isOpen();
+    }
+
     public boolean disagrees() {
         return disagrees;
     }
@@ -368,6 +384,7 @@ public final class Turn {
                 String.valueOf(finish),
                 String.valueOf(finishConcluded),
                 String.valueOf(finishByFallback),
+                startReadings + "/" + finishReadings,
                 String.valueOf(sameClock),
                 String.valueOf(late),
                 String.valueOf(disagrees),

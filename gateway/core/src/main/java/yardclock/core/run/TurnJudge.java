@@ -7,6 +7,7 @@ import yardclock.core.fact.Fact;
 import yardclock.core.fact.FactKind;
 import yardclock.core.fact.Gathering;
 import yardclock.core.passage.TriggerJudge;
+import yardclock.core.reading.PointReadings;
 import yardclock.core.time.Stamp;
 
 import java.util.List;
@@ -40,7 +41,7 @@ final class TurnJudge {
         if (turn.isClosed) {
             return;
         }
-        Derivation says = new Derivation(course.plan.timing(), turn, nowMicros);
+        Derivation says = new Derivation(course.plan.timing(), course.crossed, turn, nowMicros);
         if (turn.isRuled()) {
             lookForLateEvidence(turn, says, out);
             return;
@@ -70,6 +71,7 @@ final class TurnJudge {
         Attempt attempt = expected.get();
         turn.startFromMicros = Math.max(turn.openMicros, earliestStart(attempt, index));
         Mark start = says.start();
+        turn.startReadings = says.startReadings();
         if (start != null || turn.taps.start() != null) {
             turn.untimedFromMicros = Math.max(turn.openMicros, sentMicros(attempt, index));
             begin(run, attempt, start, nowMicros, out);
@@ -132,6 +134,7 @@ final class TurnJudge {
     /** The start as it stands now; what was concluded stays, even if its evidence is gone. */
     private Mark restart(Turn turn, Derivation says, Gathering out) {
         Mark start = says.start();
+        read(turn, says.startReadings(), turn.finishReadings);
         if (start == null && turn.start != null) {
             doubt(turn, START, turn.start, out);
         } else if (start != null && !start.isSame(turn.start)) {
@@ -142,12 +145,21 @@ final class TurnJudge {
         return turn.start;
     }
 
+    /** Takes over how the evidence is read; whether a person who rules would see it otherwise. */
+    private static boolean read(Turn turn, PointReadings start, PointReadings finish) {
+        boolean wasClear = turn.isClear();
+        turn.startReadings = start;
+        turn.finishReadings = finish;
+        return wasClear != turn.isClear();
+    }
+
     private void derive(StationRun run, Turn turn, Derivation says, long nowMicros, Gathering out) {
         says.seekCheckpoints(turn.fromMicros());
         Derivation.Finish finish = says.finish(turn.fromMicros());
         Mark until = finish == null ? turn.derivedFinish() : finish.mark();
         boolean wasDoubtful = turn.disagrees;
         turn.disagrees = says.disagrees();
+        boolean isReadOtherwise = read(turn, turn.startReadings, says.finishReadings());
         tellCheckpoints(turn, says.checkpointsUntil(until), out);
         if (finish == null) {
             if (turn.finishConcluded) {
@@ -163,7 +175,7 @@ final class TurnJudge {
             turn.compareOnOneClock(course.clocks);
             tellChanged(turn, FINISH, turn.finish, out);
             leftOtherwise(turn, nowMicros, out);
-        } else if (wasDoubtful != turn.disagrees) {
+        } else if (wasDoubtful != turn.disagrees || isReadOtherwise) {
             bump(turn);
         }
     }

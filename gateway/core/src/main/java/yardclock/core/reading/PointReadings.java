@@ -1,0 +1,39 @@
+package yardclock.core.reading;
+
+import java.util.List;
+
+/**
+ * All plausible readings of one point, best first; empty while nothing was seen or tapped.
+ *
+ * @param isClear whether nothing but the first is plausible
+ */
+public record PointReadings(List<PointReading> ranked, boolean isClear) {
+    public static final PointReadings NONE = new PointReadings(List.of(), false);
+
+    /** A person's press decided: there is nothing to read otherwise. */
+    public static final PointReadings JUDGED = new PointReadings(List.of(), true);
+
+    public PointReadings {
+        ranked = List.copyOf(ranked);
+    }
+
+    /** Whether there is a choice between readings. */
+    public boolean isOpen() {
+        return ranked.size() > 1;
+    }
+
+    /** Whether nothing but a tap speaks for the point. */
+    public boolean isByTapAlone() {
+        return ranked.size() == 1 && ranked.get(0).isByTap();
+    }
+
+    /** Null while there is none. */
+    public PointReading best() {
+        return ranked.isEmpty() ? null : ranked.get(0);
+    }
+
+    @Override
+    public String toString() {
+        return ranked + (isClear ? "!" : "?");
+    }
+}
