@@ -22,11 +22,6 @@ public record PointReadings(List<PointReading> ranked, boolean isClear) {
         return ranked.size() > 1;
     }
 
-    /** Whether nothing but a tap speaks for the point. */
-    public boolean isByTapAlone() {
-        return ranked.size() == 1 && ranked.get(0).isByTap();
-    }
-
     /** Null while there is none. */
     public PointReading best() {
         return ranked.isEmpty() ? null : ranked.get(0);
