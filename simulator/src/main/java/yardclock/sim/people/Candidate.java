@@ -1,8 +1,12 @@
 package yardclock.sim.people;
 
+import yardclock.core.course.SensorRef;
 import yardclock.core.course.Station;
 import yardclock.sim.stage.Stage;
+import yardclock.sim.yard.Cause;
+import yardclock.sim.yard.Idle;
 import yardclock.sim.yard.Move;
+import yardclock.sim.yard.Press;
 import yardclock.sim.yard.Script;
 import yardclock.sim.yard.Sight;
 import yardclock.sim.yard.Spot;
@@ -34,6 +38,7 @@ public final class Candidate {
     private final CandidateRun run;
     private final TruthBook book;
     private final List<Stage.Planned> ahead = new ArrayList<>();
+    private final List<Stage.Planned> idling = new ArrayList<>();
     private final Companion alone;
     private Companion companion;
     private Phase phase = Phase.QUEUED;
@@ -116,16 +121,20 @@ public final class Candidate {
         phase = Phase.WORKING;
         index = at;
         ahead.clear();
+        stopIdling();
         Script script = run.scripts().get(at);
         String station = course.get(at).id();
         yard.setSpot(station, Spot.OCCUPIED);
         for (Move move : script.moves()) {
-            ahead.add(yard.plan(move, start));
+            ahead.add(yard.plan(number(), move, start));
         }
         plan(start, () -> noteBegun(station, start));
         for (Sight sight : script.sights()) {
             String seen = sight.checkpoint();
             plan(start + sight.offsetMicros(), () -> companion.sees(this, station, seen));
+        }
+        for (Press press : script.presses()) {
+            plan(start + press.offsetMicros(), () -> companion.taps(this, station, press.point()));
         }
         if (run.mishap().isAt(at)) {
             long into = script.finishMicros() * run.mishap().permille() / 1_000;
@@ -168,6 +177,27 @@ public final class Candidate {
 
     private void near(long plannedStart) {
         companion.nears(this, index, plannedStart);
+        if (phase == Phase.WALKING) {
+            run.scripts().get(index).idles().forEach(this::idle);
+        }
+    }
+
+    /** Kept waiting: stands about where the sensors are. */
+    private void idle(Idle idle) {
+        idling.add(stage.afterMicros(idle.fromMicros(), () -> idleAt(idle.sensor(), 1)));
+        long until = idle.fromMicros() + idle.lastsMicros();
+        idling.add(stage.afterMicros(until, () -> idleAt(idle.sensor(), 0)));
+    }
+
+    private void idleAt(SensorRef sensor, int state) {
+        Move move = new Move(0, sensor, state, false, Cause.WAITING, false);
+        yard.play(number(), move, stage.nowMicros());
+    }
+
+    private void stopIdling() {
+        idling.forEach(Stage.Planned::drop);
+        idling.clear();
+        yard.stepsOff(number(), Cause.WAITING);
     }
 
     /** Gives up or is stopped: nothing of what was still to come happens. */
@@ -177,6 +207,8 @@ public final class Candidate {
         }
         if (phase != Phase.DONE) {
             ahead.forEach(Stage.Planned::drop);
+            stopIdling();
+            yard.stopped(number());
             phase = Phase.DONE;
         }
     }

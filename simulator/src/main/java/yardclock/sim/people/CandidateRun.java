@@ -37,6 +37,13 @@ public record CandidateRun(
     }
 
     public static CandidateRun draw(long seed, int number, List<Station> course) {
+        return draw(seed, number, course, 1.0);
+    }
+
+    /**
+     * @param pace how much longer than drawn everything at the stations takes
+     */
+    public static CandidateRun draw(long seed, int number, List<Station> course, double pace) {
         SplittableRandom person = source(seed, number, -1);
         boolean second = person.nextDouble() < Population.SECOND_SHARE;
         Population population = second ? Population.SECOND : Population.FIRST;
@@ -48,7 +55,8 @@ public record CandidateRun(
         for (int i = 0; i < course.size(); i++) {
             SplittableRandom here = source(seed, number, i);
             long takes = stationMicros(course.get(i), i, population, strength, here);
-            scripts.add(DemoCourse.perform(course.get(i).id(), takes, here.split()));
+            long paced = Math.round(takes * pace);
+            scripts.add(DemoCourse.perform(course.get(i).id(), paced, here.split()));
             walks.add(walkMicros(course.get(i), here));
         }
         return new CandidateRun(number, scripts, walks, toStart, mishap);
@@ -93,6 +101,11 @@ public record CandidateRun(
         int where = person.nextInt(stations);
         int permille = person.nextInt(250, 750);
         return givesUp ? new Mishap(Mishap.Kind.WITHDRAWAL, where, permille) : mishap;
+    }
+
+    /** The same run with more going on at its stations. */
+    public CandidateRun with(List<Script> others) {
+        return new CandidateRun(number, others, walksMicros, toStartMicros, mishap);
     }
 
     /** From the first start to the last finish when nothing is waited for. */

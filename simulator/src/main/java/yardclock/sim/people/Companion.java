@@ -10,6 +10,11 @@ public interface Companion {
     /** A required act was done that no sensor watches. */
     void sees(Candidate candidate, String station, String checkpoint);
 
+    /** The candidate started or finished, and a person tapping it would press now. */
+    default void taps(Candidate candidate, String station, String point) {
+        // most companions have no tablet
+    }
+
     /**
      * The candidate comes near the next station. The companion answers now or later with {@link
      * Candidate#startAt}; until then the candidate waits.

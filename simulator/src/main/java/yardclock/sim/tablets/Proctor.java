@@ -136,6 +136,11 @@ public final class Proctor implements Companion {
         stage.afterMicros(Math.max(0, reaction), () -> tap(number, station, point));
     }
 
+    @Override
+    public void taps(Candidate candidate, String station, String point) {
+        tap(candidate.number(), station, point);
+    }
+
     private void tap(int number, String station, String point) {
         tablet.press(new Act.Tap(number, station, point), -1, answer -> {});
     }

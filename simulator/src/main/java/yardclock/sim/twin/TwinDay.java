@@ -2,10 +2,12 @@ package yardclock.sim.twin;
 
 import yardclock.app.settings.DemoPlan;
 import yardclock.core.board.ControlFrame;
+import yardclock.core.course.Checkpoint;
 import yardclock.core.course.Contact;
 import yardclock.core.course.ExamPlan;
 import yardclock.core.course.FieldUnit;
 import yardclock.core.course.RosterLine;
+import yardclock.core.course.Station;
 import yardclock.core.engine.Engine;
 import yardclock.core.engine.Entry;
 import yardclock.core.engine.Input;
@@ -16,6 +18,12 @@ import yardclock.core.ruling.Role;
 import yardclock.sim.people.Candidate;
 import yardclock.sim.people.CandidateRun;
 import yardclock.sim.people.TruthBook;
+import yardclock.sim.referee.RoughFigures;
+import yardclock.sim.referee.RoughReferee;
+import yardclock.sim.referee.Witness;
+import yardclock.sim.rough.Outages;
+import yardclock.sim.rough.RoughRun;
+import yardclock.sim.rough.Strays;
 import yardclock.sim.stage.VirtualStage;
 import yardclock.sim.tablets.Coordinator;
 import yardclock.sim.tablets.Crew;
@@ -23,11 +31,14 @@ import yardclock.sim.tablets.Ground;
 import yardclock.sim.tablets.PageClock;
 import yardclock.sim.tablets.Proctor;
 import yardclock.sim.tablets.Tablet;
+import yardclock.sim.units.UnitCounts;
 import yardclock.sim.units.UnitSettings;
 import yardclock.sim.units.VirtualUnit;
+import yardclock.sim.yard.Diary;
 import yardclock.sim.yard.Yard;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -46,6 +57,10 @@ public final class TwinDay {
     private static final long MORNING_MICROS = 60_000_000;
 
     private static final long LONGEST_MICROS = 16L * 3_600 * 1_000_000;
+
+    /** The longest outage and some time to send what was kept. */
+    private static final long DELIVERY_MICROS = 600_000_000;
+
     private static final int PROCTORS = 5;
 
     private final VirtualStage stage = new VirtualStage(1);
@@ -58,31 +73,68 @@ public final class TwinDay {
     private final Map<Integer, Candidate> people = new LinkedHashMap<>();
     private final List<TwinTablet<?>> tablets = new ArrayList<>();
     private final List<Fact> facts = new ArrayList<>();
+    private final Scenario scenario;
+    private final Map<String, TwinLink> links = new LinkedHashMap<>();
+    private final Yard yard;
+    private final Strays strays;
+    private final Outages outages;
+    private final Witness witness = new Witness();
+    private final List<Diary.Happening> diary = new ArrayList<>();
     private boolean isNews = true;
     private boolean over;
 
     public TwinDay(long seed, int candidates) {
+        this(seed, candidates, Scenario.KIND);
+    }
+
+    public TwinDay(long seed, int candidates, Scenario scenario) {
         this.seed = seed;
         this.candidates = candidates;
+        this.scenario = scenario;
         this.random = new SplittableRandom(seed);
         Air air = new Air(stage, random.split());
         this.gateway = new TwinGateway(stage, plan, air, sinks(), random.nextLong());
         gateway.begin();
         Map<String, VirtualUnit> units = new LinkedHashMap<>();
         for (FieldUnit planned : plan.fieldUnits()) {
-            UnitSettings settings = UnitSettings.of(planned, seed);
+            UnitSettings settings = settings(planned);
             TwinLink link = air.linkOf(planned.id(), air.path());
+            links.put(planned.id(), link);
             units.put(planned.id(), new VirtualUnit(stage, settings, link, name()));
         }
-        Yard yard = new Yard(stage, plan, units);
+        this.yard = new Yard(stage, plan, units);
         Ground ground = new Ground(plan, yard, book, seed);
         for (RosterLine line : roster()) {
-            CandidateRun run = CandidateRun.draw(seed, line.number(), plan.stations());
+            CandidateRun run = run(line.number());
             people.put(line.number(), new Candidate(stage, yard, plan.stations(), run, book));
         }
         units.values().forEach(VirtualUnit::powerOn);
         listenToHorn(units);
         stage.afterMicros(MORNING_MICROS, () -> staff(air, ground));
+        this.strays = new Strays(stage, yard, plan, seed);
+        this.outages =
+                new Outages(
+                        stage,
+                        plan,
+                        candidates,
+                        seed,
+                        (id, micros) -> links.get(id).loseFor(micros));
+        if (scenario == Scenario.ROUGH) {
+            yard.keeps(diary::add);
+            stage.afterMicros(MORNING_MICROS, strays::begin);
+            stage.afterMicros(MORNING_MICROS, () -> outages.begin(yard));
+        }
+    }
+
+    private UnitSettings settings(FieldUnit planned) {
+        UnitSettings steady = UnitSettings.of(planned, seed);
+        return scenario == Scenario.ROUGH ? steady.drifting() : steady;
+    }
+
+    private CandidateRun run(int number) {
+        return scenario == Scenario.ROUGH
+                ? RoughRun.draw(seed, number, plan)
+                : CandidateRun.draw(seed, number, plan.stations());
     }
 
     private TwinGateway.Sinks sinks() {
@@ -122,7 +174,8 @@ public final class TwinDay {
             Tablet.Access access = enrol("proctor-" + i, Role.PROCTOR);
             devices.add(access.device());
             var tablet = tablet(air, access, (e, view) -> e.post(view, access.device()));
-            new Proctor(stage, tablet, ground, people::get).begin();
+            var witnessed = new Witnessed(stage, tablet, witness);
+            new Proctor(stage, witnessed, ground, people::get).begin();
         }
         var crew = tablet(air, enrol("crew-1", Role.CREW), Engine::crew);
         new Crew(stage, crew, ground).begin();
@@ -151,6 +204,7 @@ public final class TwinDay {
 
     private void applied(Entry entry, Outcome outcome) {
         facts.addAll(outcome.facts());
+        outcome.facts().forEach(witness::reads);
         boolean isQuiet =
                 entry.input() instanceof Input.Health
                         || entry.input() instanceof Input.ExchangeAnswered
@@ -176,11 +230,74 @@ public final class TwinDay {
         while (!over && stage.step(LONGEST_MICROS)) {
             // the stage plays
         }
+        if (scenario == Scenario.ROUGH) {
+            strays.end();
+            deliver(stage.nowMicros() + DELIVERY_MICROS);
+        }
         return over;
+    }
+
+    /** Boards that were out of reach at the end still hand in what they stamped. */
+    private void deliver(long untilMicros) {
+        while (yard.units().stream().anyMatch(TwinDay::waits) && stage.step(untilMicros)) {
+            // the stage plays on
+        }
+    }
+
+    private static boolean waits(VirtualUnit unit) {
+        UnitCounts counts = unit.counts();
+        return counts.kept() + 1 < counts.edges();
     }
 
     public TwinFigures figures() {
         return TwinFigures.of(seed, this);
+    }
+
+    /** Judges a rough day that was played. */
+    public RoughReferee referee() {
+        return new RoughReferee(book, witness, diary);
+    }
+
+    /**
+     * @param wallMillis how long playing it took
+     */
+    public RoughFigures roughFigures(long wallMillis) {
+        return referee().figures(counted(wallMillis));
+    }
+
+    private RoughReferee.Counted counted(long wallMillis) {
+        Set<List<Object>> keys = new HashSet<>();
+        for (Entry entry : gateway.journal()) {
+            if (entry.input() instanceof Input.Edge edge) {
+                keys.add(List.of(edge.unit(), edge.boot(), edge.seq()));
+            }
+        }
+        long stamped = yard.units().stream().mapToLong(unit -> unit.counts().edges()).sum();
+        return new RoughReferee.Counted(
+                seed,
+                candidates,
+                passages(),
+                strays.strays(),
+                outages.outages(),
+                keys.size(),
+                Map.of(),
+                stamped - keys.size(),
+                wallMillis);
+    }
+
+    /** How often a candidate came by a trigger that has a sensor. */
+    private int passages() {
+        int passages = 0;
+        for (var visit : book.all().entrySet()) {
+            Station station = plan.station(visit.getKey().station()).orElseThrow();
+            int sensed =
+                    station.checkpoints().stream()
+                            .filter(checkpoint -> !checkpoint.trigger().contacts().isEmpty())
+                            .mapToInt(Checkpoint::count)
+                            .sum();
+            passages += visit.getValue().split().isPresent() ? 2 + sensed : 1;
+        }
+        return passages;
     }
 
     long examMicros() {

@@ -12,16 +12,28 @@ import java.util.SplittableRandom;
  *
  * @param restStates the states of sensors 1–8 at power-on, −1 where none is wired
  * @param ratePartsPerBillion how fast its crystal runs
+ * @param drift how its rate changes with the temperature
  * @param seed for battery, signal strength and the messages it sends twice
  */
 public record UnitSettings(
-        String id, List<Integer> restStates, long ratePartsPerBillion, long seed) {
+        String id, List<Integer> restStates, long ratePartsPerBillion, long seed, Drift drift) {
     private static final int SENSORS = 8;
     private static final long SLOWEST_PARTS_PER_BILLION = 10_000;
     private static final long FASTEST_PARTS_PER_BILLION = 40_000;
 
     public UnitSettings {
         restStates = List.copyOf(restStates);
+    }
+
+    /** With a crystal whose rate never changes. */
+    public UnitSettings(String id, List<Integer> restStates, long ratePartsPerBillion, long seed) {
+        this(id, restStates, ratePartsPerBillion, seed, Drift.NONE);
+    }
+
+    /** The same unit in sun and shade. */
+    public UnitSettings drifting() {
+        Drift drawn = Drift.draw(new SplittableRandom(seed));
+        return new UnitSettings(id, restStates, ratePartsPerBillion, seed, drawn);
     }
 
     /** One of a plan's units, wired as the plan says; its crystal is drawn. */

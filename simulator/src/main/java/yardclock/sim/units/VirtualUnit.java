@@ -55,7 +55,8 @@ public final class VirtualUnit implements UnitLink.Receiver {
         this.link = link;
         this.random = new SplittableRandom(settings.seed());
         long ranBeforeMicros = random.nextLong(60_000_000, 900_000_000);
-        this.clock = new TickClock(-ranBeforeMicros, settings.ratePartsPerBillion());
+        this.clock =
+                new TickClock(-ranBeforeMicros, settings.ratePartsPerBillion(), settings.drift());
         this.sender = new EdgeSender(stage, link, boot, random.split());
         for (int i = 0; i < states.length; i++) {
             states[i] = settings.restStates().get(i);

@@ -12,15 +12,36 @@ import java.util.SplittableRandom;
  * quiet again. Built once from a seeded random source, then read.
  *
  * @param moves in the order of their offsets
+ * @param presses the proctor's taps at start and finish
+ * @param idles what the candidate does while kept waiting for this station
  * @param finishStampMicros the offset of the edge that the finish rule should stamp; it is later
  *     than {@code finishMicros} only where a proctor's press stands for the act
  * @param finishMicros the offset at which the candidate is through and walks on
  */
 public record Script(
-        List<Move> moves, List<Sight> sights, long finishMicros, long finishStampMicros) {
+        List<Move> moves,
+        List<Sight> sights,
+        List<Press> presses,
+        List<Idle> idles,
+        long finishMicros,
+        long finishStampMicros) {
     public Script {
         moves = List.copyOf(moves);
         sights = List.copyOf(sights);
+        presses = List.copyOf(presses);
+        idles = List.copyOf(idles);
+    }
+
+    /** One that nobody taps and nobody waits for. */
+    Script(List<Move> moves, List<Sight> sights, long finishMicros, long finishStampMicros) {
+        this(moves, sights, List.of(), List.of(), finishMicros, finishStampMicros);
+    }
+
+    /** The same with other moves, and with taps and idling. */
+    public Script with(List<Move> others, List<Press> taps, List<Idle> waiting) {
+        List<Move> ordered = new ArrayList<>(others);
+        ordered.sort(Comparator.comparingLong(Move::offsetMicros));
+        return new Script(ordered, sights, taps, waiting, finishMicros, finishStampMicros);
     }
 
     /** How long before the start the first move may come. */

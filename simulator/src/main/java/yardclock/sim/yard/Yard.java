@@ -14,7 +14,9 @@ import yardclock.sim.units.VirtualUnit;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /** The stations and their sensors as they are, whoever may know of it. Lives on the stage. */
@@ -23,12 +25,17 @@ public final class Yard {
     private final ExamPlan plan;
     private final Map<String, VirtualUnit> units;
     private final Map<String, Spot> spots = new LinkedHashMap<>();
+    private final Bodies bodies;
+    private final Set<Integer> stopped = new TreeSet<>();
+    private Diary diary = happening -> {};
+    private Consumer<String> occupied = station -> {};
     private long bounces;
 
     public Yard(Stage stage, ExamPlan plan, Map<String, VirtualUnit> units) {
         this.stage = stage;
         this.plan = plan;
         this.units = units;
+        this.bodies = new Bodies(plan);
         plan.stations().forEach(station -> spots.put(station.id(), Spot.READY));
     }
 
@@ -38,6 +45,9 @@ public final class Yard {
 
     public void setSpot(String station, Spot spot) {
         spots.put(station, spot);
+        if (spot == Spot.OCCUPIED) {
+            occupied.accept(station);
+        }
     }
 
     public Collection<VirtualUnit> units() {
@@ -49,24 +59,55 @@ public final class Yard {
         return bounces;
     }
 
-    /** Plans a move of a passage that starts at an instant. */
-    public Stage.Planned plan(Move move, long startMicros) {
-        long at = startMicros + move.offsetMicros();
-        return stage.at(at, () -> play(move, at));
+    /** Who is told of everything that happens at the sensors. */
+    public void keeps(Diary other) {
+        diary = other;
     }
 
-    private void play(Move move, long at) {
-        if (set(move.sensor(), move.state(), at) && move.bounce()) {
-            bounces++;
+    /** Who is told that a station is being used, with its id. */
+    public void onOccupied(Consumer<String> listener) {
+        occupied = listener;
+    }
+
+    /** Plans a move of somebody's passage that starts at an instant. */
+    public Stage.Planned plan(int who, Move move, long startMicros) {
+        long at = startMicros + move.offsetMicros();
+        return stage.at(at, () -> play(who, move, at));
+    }
+
+    /** A body makes a change now, or just before now. */
+    public void play(int who, Move move, long at) {
+        Diary.By by = new Diary.By(who, move.cause(), move.bounce());
+        int shows = bodies.change(move, by);
+        boolean isSeen = !move.missed() && set(move.sensor(), shows, at);
+        bounces += isSeen && move.bounce() ? 1 : 0;
+        boolean isMissed = move.missed() && shows != shown(move.sensor());
+        Diary.Fate unseen = isMissed ? Diary.Fate.MISSED : Diary.Fate.HIDDEN;
+        Diary.Fate fate = isSeen ? Diary.Fate.STAMPED : unseen;
+        diary.happened(new Diary.Happening(at, move.sensor(), move.state(), by, fate));
+    }
+
+    /** Somebody goes away from every sensor, now. */
+    public void stepsOff(int who, Cause cause) {
+        for (SensorRef sensor : bodies.of(who, cause)) {
+            play(who, new Move(0, sensor, 0, false, cause, false), stage.nowMicros());
         }
+    }
+
+    /** Whoever stops in the middle is cleared away with the station. */
+    public void stopped(int who) {
+        stopped.add(who);
+    }
+
+    private int shown(SensorRef sensor) {
+        return units.get(sensor.unit()).state(sensor.sensor());
     }
 
     private boolean set(SensorRef sensor, int state, long at) {
-        VirtualUnit unit = units.get(sensor.unit());
-        if (unit.state(sensor.sensor()) == state) {
+        if (shown(sensor) == state) {
             return false;
         }
-        unit.sense(sensor.sensor(), state, at);
+        units.get(sensor.unit()).sense(sensor.sensor(), state, at);
         return true;
     }
 
@@ -81,7 +122,16 @@ public final class Yard {
                 .forEach(sensors::add);
         station.homeContacts().forEach(contact -> sensors.add(contact.sensor()));
         for (SensorRef sensor : sensors) {
-            set(sensor, restState(sensor), stage.nowMicros());
+            putBack(sensor);
+        }
+    }
+
+    private void putBack(SensorRef sensor) {
+        int rest = bodies.putBack(sensor, restState(sensor), stopped);
+        if (set(sensor, rest, stage.nowMicros())) {
+            Diary.By crew = new Diary.By(0, Cause.CREW, false);
+            long now = stage.nowMicros();
+            diary.happened(new Diary.Happening(now, sensor, rest, crew, Diary.Fate.STAMPED));
         }
     }
 

@@ -6,6 +6,7 @@ import org.junit.jupiter.api.Test;
 
 import yardclock.core.result.Result;
 import yardclock.sim.people.TruthBook;
+import yardclock.sim.referee.RoughFigures;
 
 class TwinDayTest {
     private static final long SEED = 7;
@@ -40,5 +41,22 @@ class TwinDayTest {
         first.play();
         second.play();
         assertThat(first.journal()).isEqualTo(second.journal());
+    }
+
+    @Test
+    void a_rough_day_is_one_day_a_seed_and_nothing_of_it_is_lost() {
+        TwinDay first = new TwinDay(SEED, 3, Scenario.ROUGH);
+        TwinDay second = new TwinDay(SEED, 3, Scenario.ROUGH);
+        assertThat(first.play()).as("seed %d", SEED).isTrue();
+        second.play();
+        assertThat(first.journal()).isEqualTo(second.journal());
+        RoughFigures figures = first.roughFigures(0);
+        assertThat(figures.lostEdges()).as("%s", figures).isZero();
+        assertThat(figures.splits()).as("%s", figures).isGreaterThan(20);
+        // Three come within the hour: too few for a rate, enough to see that some came.
+        assertThat(figures.strays()).as("%s", figures).isPositive();
+        int shown = figures.proposedClean() + figures.ambiguousTruthFirst();
+        assertThat(shown + figures.ambiguousTruthNotFirst() + figures.notProposed())
+                .isEqualTo(figures.splits());
     }
 }
