@@ -138,7 +138,7 @@ public final class ControlProjection {
     }
 
     private ControlFrame.DoneView done(Attempt attempt) {
-        Results.Headline result = Results.headline(course.plan(), attempt);
+        Results.Standing result = Results.standing(course.plan(), attempt);
         return new ControlFrame.DoneView(
                 attempt.number(),
                 result.outcome(),

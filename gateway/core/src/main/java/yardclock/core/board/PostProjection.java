@@ -51,7 +51,7 @@ public final class PostProjection {
                 isThrough
                         ? attempt.turns().stream().map(PostProjection::split).toList()
                         : List.of(),
-                attempt.isDone() ? Results.headline(course.plan(), attempt).outcome() : "",
+                attempt.isDone() ? Results.standing(course.plan(), attempt).outcome() : "",
                 attempt.isTold());
     }
 
@@ -105,17 +105,12 @@ public final class PostProjection {
 
     private static PostFrame.CriterionView criterion(
             Attempt attempt, Station station, Criterion criterion) {
-        long faults =
-                attempt.calls().stream()
-                        .filter(c -> c.station().equals(station.id()))
-                        .filter(c -> c.criterion().equals(criterion.id()) && c.fault())
-                        .count();
         return new PostFrame.CriterionView(
                 criterion.id(),
                 criterion.kind().word(),
                 criterion.words(),
                 (int) attempt.warnings(station.id(), criterion.id()),
-                (int) faults);
+                (int) attempt.faults(station.id(), criterion.id()));
     }
 
     private static PostFrame.Split split(Turn turn) {

@@ -13,8 +13,10 @@ public enum CriterionKind {
     /** Read out beforehand; never held against anyone. */
     ADVISED;
 
+    private final String word = name().toLowerCase(Locale.ROOT);
+
     /** The word in JSON and plans. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return word;
     }
 }

@@ -24,6 +24,7 @@ public final class UnitStatus {
         OFF_LINE("Off line. Times at its station are taken by hand until it is back.");
 
         private final String words;
+        private final String word = name().toLowerCase(Locale.ROOT).replace('_', '-');
 
         Status(String words) {
             this.words = words;
@@ -34,7 +35,7 @@ public final class UnitStatus {
         }
 
         public String word() {
-            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+            return word;
         }
     }
 

@@ -16,8 +16,10 @@ public enum Decision {
     OVER,
     UNDECIDED;
 
+    private final String word = name().toLowerCase(Locale.ROOT);
+
     public String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return word;
     }
 
     /** Where an interval stands against the cut-off, ends as the plan compares them. */

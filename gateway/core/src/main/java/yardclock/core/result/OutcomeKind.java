@@ -17,7 +17,9 @@ public enum OutcomeKind {
     NOT_ADMITTED,
     DEFERRED;
 
+    private final String word = name().toLowerCase(Locale.ROOT).replace('_', '-');
+
     public String word() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return word;
     }
 }

@@ -32,10 +32,18 @@ public final class Results {
         return new Results(plan, attempt).result();
     }
 
+    /** The least that is said of a result, for screens that list everybody. */
+    public static Standing standing(ExamPlan plan, Attempt attempt) {
+        return new Results(plan, attempt).standing();
+    }
+
     /** A result without its splits and calls, which screens do not list. */
     public static Headline headline(ExamPlan plan, Attempt attempt) {
         return new Results(plan, attempt).headline();
     }
+
+    /** As {@link Result} has these. */
+    public record Standing(String outcome, String outcomeWords, long officialMicros) {}
 
     /** As {@link Result} has these. */
     public record Headline(
@@ -48,15 +56,23 @@ public final class Results {
             String display,
             String decision) {}
 
+    private Standing standing() {
+        Elapsed elapsed = time.isEmpty() ? null : time.get().elapsed();
+        String outcome =
+                attempt.isDone() ? outcome(elapsed == null ? null : decision(elapsed)) : "";
+        long micros = elapsed == null ? -1 : elapsed.micros();
+        return new Standing(outcome, outcomeWords(outcome), micros);
+    }
+
     private Headline headline() {
+        Standing standing = standing();
         Optional<Elapsed> elapsed = time.map(OfficialTime::elapsed);
         Decision decision = elapsed.map(this::decision).orElse(null);
-        String outcome = attempt.isDone() ? outcome(decision) : "";
         return new Headline(
                 attempt.number(),
-                outcome,
-                outcomeWords(outcome),
-                elapsed.map(Elapsed::micros).orElse(-1L),
+                standing.outcome(),
+                standing.outcomeWords(),
+                standing.officialMicros(),
                 elapsed.map(Elapsed::lowerMicros).orElse(-1L),
                 elapsed.map(Elapsed::upperMicros).orElse(-1L),
                 elapsed.map(t -> DisplayedTime.text(Math.max(0, t.micros()), plan.timing()))

@@ -196,7 +196,7 @@ final class Carrying {
     private void concludeIfDone(Attempt attempt) {
         CourseRun course = situation.course();
         if (attempt.isDone()) {
-            String outcome = Results.headline(course.plan(), attempt).outcome();
+            String outcome = Results.standing(course.plan(), attempt).outcome();
             out.conclude(Fact.of(FactKind.OUTCOME, attempt.number(), "", outcome));
         }
     }

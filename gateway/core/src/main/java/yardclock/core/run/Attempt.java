@@ -148,14 +148,32 @@ public final class Attempt {
     }
 
     public boolean hasFault() {
-        return calls.stream().anyMatch(CalledCriterion::fault);
+        for (CalledCriterion call : calls) {
+            if (call.fault()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     public long warnings(String station, String criterion) {
-        return calls.stream()
-                .filter(c -> c.station().equals(station) && c.criterion().equals(criterion))
-                .filter(c -> !c.fault())
-                .count();
+        return called(station, criterion, false);
+    }
+
+    public long faults(String station, String criterion) {
+        return called(station, criterion, true);
+    }
+
+    private long called(String station, String criterion, boolean fault) {
+        long count = 0;
+        for (CalledCriterion call : calls) {
+            boolean isMeant =
+                    call.fault() == fault
+                            && call.station().equals(station)
+                            && call.criterion().equals(criterion);
+            count += isMeant ? 1 : 0;
+        }
+        return count;
     }
 
     /** Everything after the finish was ruled on, or the attempt ended early. */

@@ -14,10 +14,11 @@ import java.util.Optional;
  * @param moreMicros how much more it may be
  */
 record Credit(long micros, long lessMicros, long moreMicros) {
+    private static final Credit NONE = new Credit(0, 0, 0);
 
     /** Empty when a hold that may have lain within the run has an end without a time. */
     static Optional<Credit> of(List<Hold> holds, Mark start, Mark finish) {
-        Credit sum = new Credit(0, 0, 0);
+        Credit sum = NONE;
         for (Hold hold : holds) {
             if (isOutside(hold, start, finish)) {
                 continue;

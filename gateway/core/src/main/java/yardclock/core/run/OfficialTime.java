@@ -24,8 +24,7 @@ public record OfficialTime(int number, Elapsed elapsed, long creditMicros) {
     public static Optional<OfficialTime> of(ExamPlan plan, Attempt attempt) {
         Mark start = end(attempt, plan.stations().get(0), Turn::start);
         Mark finish = end(attempt, plan.last(), Turn::finish);
-        Optional<Shift> shift = attempt.keptShift().or(() -> shift(attempt, start, finish));
-        return of(attempt, start, finish, shift);
+        return of(attempt, start, finish, attempt.keptShift());
     }
 
     /**
@@ -35,7 +34,7 @@ public record OfficialTime(int number, Elapsed elapsed, long creditMicros) {
     public static Optional<OfficialTime> settled(ExamPlan plan, Attempt attempt) {
         Mark start = end(attempt, plan.stations().get(0), Turn::settledStart);
         Mark finish = end(attempt, plan.last(), Turn::settledFinish);
-        return of(attempt, start, finish, shift(attempt, start, finish));
+        return of(attempt, start, finish, Optional.empty());
     }
 
     /** How the time lines of the run lie to each other as far as is known now. */
@@ -53,29 +52,33 @@ public record OfficialTime(int number, Elapsed elapsed, long creditMicros) {
                 .flatMap(c -> Stretches.of(attempt, start, finish).shift(attempt.lines));
     }
 
+    /**
+     * Screens ask for it of everybody who is done, with each frame.
+     *
+     * @param kept the shift to go by; empty for the one that is known now
+     */
     private static Optional<OfficialTime> of(
-            Attempt attempt, Mark start, Mark finish, Optional<Shift> shift) {
+            Attempt attempt, Mark start, Mark finish, Optional<Shift> kept) {
         if (start == null || finish == null || attempt.isHeld()) {
             return Optional.empty();
         }
-        return shift.flatMap(
-                s ->
-                        Credit.of(attempt.holds(), start, finish)
-                                .map(credit -> made(attempt, start, finish, s, credit)));
-    }
-
-    private static OfficialTime made(
-            Attempt attempt, Mark start, Mark finish, Shift shift, Credit credit) {
-        Shift apart = Stretches.of(attempt, start, finish).apart(attempt.lines, shift);
-        Elapsed elapsed = Elapsed.across(start, finish, apart).less(credit);
-        return new OfficialTime(attempt.number(), elapsed, credit.micros());
+        Optional<Credit> credit = Credit.of(attempt.holds(), start, finish);
+        if (credit.isEmpty()) {
+            return Optional.empty();
+        }
+        Stretches stretches = Stretches.of(attempt, start, finish);
+        Optional<Shift> shift = kept.isPresent() ? kept : stretches.shift(attempt.lines);
+        if (shift.isEmpty()) {
+            return Optional.empty();
+        }
+        Shift apart = stretches.apart(attempt.lines, shift.get());
+        Elapsed elapsed = Elapsed.across(start, finish, apart).less(credit.get());
+        return Optional.of(new OfficialTime(attempt.number(), elapsed, credit.get().micros()));
     }
 
     private static Mark end(Attempt attempt, Station station, Function<Turn, Mark> of) {
-        return attempt.turnAt(station.id())
-                .filter(turn -> turn.ruled() != SplitState.VOID)
-                .map(of)
-                .orElse(null);
+        Turn turn = attempt.turnAt(station.id()).orElse(null);
+        return turn == null || turn.ruled() == SplitState.VOID ? null : of.apply(turn);
     }
 
     Fact fact() {

@@ -13,8 +13,10 @@ public enum SplitState {
     VOID,
     BY_HAND;
 
+    private final String word = name().toLowerCase(Locale.ROOT).replace('_', '-');
+
     public String word() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return word;
     }
 
     public boolean isRuled() {

@@ -18,6 +18,9 @@ record Stretches(List<Stretch> all) {
     record Stretch(int from, int to) {}
 
     static Stretches of(Attempt attempt, Mark start, Mark finish) {
+        if (attempt.holds().isEmpty()) {
+            return new Stretches(List.of(new Stretch(start.line(), finish.line())));
+        }
         List<Stretch> all = new ArrayList<>();
         int from = start.line();
         for (Hold hold : attempt.holds()) {
@@ -37,7 +40,10 @@ record Stretches(List<Stretch> all) {
         Optional<Shift> sum = Optional.of(Shift.NONE);
         for (Stretch stretch : all) {
             Optional<Shift> next = lines.shift(stretch.from, stretch.to);
-            sum = sum.flatMap(s -> next.map(s::plus));
+            sum =
+                    sum.isPresent() && next.isPresent()
+                            ? Optional.of(sum.get().plus(next.get()))
+                            : Optional.empty();
         }
         return sum;
     }
