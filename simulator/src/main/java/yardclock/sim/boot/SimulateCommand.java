@@ -126,9 +126,6 @@ final class SimulateCommand implements Callable<Integer> {
 
     private boolean sayWhatIsBroken(RoughFigures figures) {
         PrintWriter err = spec.commandLine().getErr();
-        if (figures.edgesUnaccounted() < 0) {
-            err.println("The gateway keeps no account of its edges; they were not counted.");
-        }
         List<String> broken = figures.broken();
         broken.forEach(err::println);
         err.flush();

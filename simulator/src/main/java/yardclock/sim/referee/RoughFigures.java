@@ -19,9 +19,8 @@ import java.util.TreeMap;
  * @param notProposed shown as neither, or not at all
  * @param passages of candidates at sensors
  * @param edges distinct ones in the journal
- * @param edgesBy what became of them, by the word of their disposition; empty while the gateway
- *     keeps no account of them
- * @param edgesUnaccounted edges of the journal that have no disposition; −1 without an account
+ * @param edgesBy what became of them, by disposition and cause, as {@code explained: crossing}
+ * @param edgesUnaccounted edges of the journal of which the gateway does not know what became
  * @param lostEdges edges the units stamped that the journal does not hold
  */
 public record RoughFigures(
@@ -109,13 +108,9 @@ public record RoughFigures(
                 outages + other.outages,
                 edges + other.edges,
                 sum(edgesBy, other.edgesBy),
-                sumKnown(edgesUnaccounted, other.edgesUnaccounted),
+                edgesUnaccounted + other.edgesUnaccounted,
                 lostEdges + other.lostEdges,
                 wallMillis + other.wallMillis);
-    }
-
-    private static long sumKnown(long one, long other) {
-        return one < 0 || other < 0 ? -1 : one + other;
     }
 
     private static Map<String, Long> sum(Map<String, Long> one, Map<String, Long> other) {

@@ -28,7 +28,8 @@ public final class RoughReferee {
     /**
      * What is counted elsewhere.
      *
-     * @param edgesBy what became of the journal's edges; empty without an account of them
+     * @param edgesBy what became of the journal's edges, each asked for by itself
+     * @param unaccounted the journal's edges of which nobody knows what became
      */
     public record Counted(
             long seed,
@@ -38,12 +39,11 @@ public final class RoughReferee {
             int outages,
             long edges,
             Map<String, Long> edgesBy,
+            long unaccounted,
             long lostEdges,
             long wallMillis) {}
 
     public RoughFigures figures(Counted counted) {
-        Map<String, Long> by = counted.edgesBy();
-        long accounted = by.values().stream().mapToLong(Long::longValue).sum();
         return new RoughFigures(
                 List.of(counted.seed()),
                 counted.candidates(),
@@ -58,8 +58,8 @@ public final class RoughReferee {
                 RoughFigures.perHundred(counted.strays(), counted.passages()),
                 counted.outages(),
                 counted.edges(),
-                by,
-                by.isEmpty() ? -1 : counted.edges() - accounted,
+                counted.edgesBy(),
+                counted.unaccounted(),
                 counted.lostEdges(),
                 counted.wallMillis());
     }

@@ -18,6 +18,7 @@ import yardclock.core.ruling.Role;
 import yardclock.sim.people.Candidate;
 import yardclock.sim.people.CandidateRun;
 import yardclock.sim.people.TruthBook;
+import yardclock.sim.referee.EdgeCount;
 import yardclock.sim.referee.RoughFigures;
 import yardclock.sim.referee.RoughReferee;
 import yardclock.sim.referee.Witness;
@@ -38,7 +39,6 @@ import yardclock.sim.yard.Diary;
 import yardclock.sim.yard.Yard;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -266,12 +266,7 @@ public final class TwinDay {
     }
 
     private RoughReferee.Counted counted(long wallMillis) {
-        Set<List<Object>> keys = new HashSet<>();
-        for (Entry entry : gateway.journal()) {
-            if (entry.input() instanceof Input.Edge edge) {
-                keys.add(List.of(edge.unit(), edge.boot(), edge.seq()));
-            }
-        }
+        EdgeCount edgeCount = EdgeCount.of(gateway.journal(), gateway.ask(Engine::edgeCauses));
         long stamped = yard.units().stream().mapToLong(unit -> unit.counts().edges()).sum();
         return new RoughReferee.Counted(
                 seed,
@@ -279,9 +274,10 @@ public final class TwinDay {
                 passages(),
                 strays.strays(),
                 outages.outages(),
-                keys.size(),
-                Map.of(),
-                stamped - keys.size(),
+                edgeCount.edges(),
+                edgeCount.by(),
+                edgeCount.unaccounted(),
+                stamped - edgeCount.edges(),
                 wallMillis);
     }
 

@@ -30,8 +30,10 @@ class RoughFiguresTest {
     }
 
     private RoughFigures figures(Map<String, Long> edgesBy, long lost) {
+        long known = edgesBy.values().stream().mapToLong(Long::longValue).sum();
+        long unknown = edgesBy.isEmpty() ? 0 : 10 - known;
         return new RoughReferee(book, witness, List.of())
-                .figures(new RoughReferee.Counted(1, 2, 100, 7, 0, 10, edgesBy, lost, 0));
+                .figures(new RoughReferee.Counted(1, 2, 100, 7, 0, 10, edgesBy, unknown, lost, 0));
     }
 
     @Test

@@ -1,5 +1,7 @@
 package yardclock.core.engine;
 
+import yardclock.core.account.Account;
+import yardclock.core.account.Cause;
 import yardclock.core.board.BenchFrame;
 import yardclock.core.board.BoardFrame;
 import yardclock.core.board.BoardProjection;
@@ -21,6 +23,7 @@ import yardclock.core.fact.FactKind;
 import yardclock.core.fact.Gathering;
 import yardclock.core.health.Unit;
 import yardclock.core.heat.HeatWatch;
+import yardclock.core.passage.EdgeKey;
 import yardclock.core.result.Result;
 import yardclock.core.result.Results;
 import yardclock.core.ruling.Decisions;
@@ -35,13 +38,12 @@ import yardclock.core.run.TabletPress;
 import yardclock.core.time.Exchange;
 import yardclock.core.time.TimeLines;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.Function;
 
 /**
  * The exam day as one deterministic machine.
@@ -56,12 +58,11 @@ public final class Engine {
     /** The version of the rules, journalled with each epoch. */
     public static final String RULES_VERSION = "1";
 
-    private static final int ALARMS_KEPT = 50;
-
     private final Devices devices = new Devices();
     private final TabletClocks tablets = new TabletClocks();
     private final HeatWatch heat = new HeatWatch();
-    private final Deque<String> alarms = new ArrayDeque<>();
+    private final Alarms alarms = new Alarms();
+    private final Account account = new Account();
     private Input.Epoch epoch;
     private WallReading wall = new WallReading(0, 0);
     private long lastEntry;
@@ -98,7 +99,7 @@ public final class Engine {
             units.calibrations().giveWay(out);
             dueMicros = Math.min(course.nextDeadlineMicros(), units.nextDeadlineMicros());
         }
-        out.facts().forEach(this::keepAlarm);
+        out.facts().forEach(alarms::hear);
         return new Outcome(out.facts(), out.effects(), verdict, nextDeadlineMicros());
     }
 
@@ -159,10 +160,10 @@ public final class Engine {
         planSha256 = frozen.sha256();
         Map<String, Unit> known = Units.of(plan);
         TimeLines lines = new TimeLines();
-        course = new CourseRun(plan, new FieldClocks(known, lines), lines, nowMicros);
+        course = new CourseRun(plan, new FieldClocks(known, lines), lines, account, nowMicros);
         course.setSpeed(epoch == null ? 1 : epoch.speed());
         course.enter(roster);
-        units = new Units(known, lines, course);
+        units = new Units(known, lines, course, account);
         Situation situation =
                 new Situation(course, devices, units::sensorState, units.calibrations());
         decisions = new Decisions(situation, tablets);
@@ -246,6 +247,9 @@ public final class Engine {
 
     private void fromUnit(Input input, Gathering out) {
         if (units == null) {
+            if (input instanceof Input.Edge edge) {
+                account.note(new EdgeKey(edge.unit(), edge.boot(), edge.seq()), Cause.NO_PLAN);
+            }
             return;
         }
         switch (input.kind()) {
@@ -256,23 +260,6 @@ public final class Engine {
             case ANSWER_REFUSED -> units.answerRefused((Input.AnswerRefused) input, out);
             default -> throw new IllegalStateException("not from a unit: " + input.kind());
         }
-    }
-
-    private void keepAlarm(Fact fact) {
-        if (fact.kind() == FactKind.ALARM) {
-            alarms.addFirst(sentence(fact));
-            if (alarms.size() > ALARMS_KEPT) {
-                alarms.removeLast();
-            }
-        } else if (fact.kind() == FactKind.ALARM_OVER) {
-            alarms.remove(sentence(fact));
-        }
-    }
-
-    private static String sentence(Fact alarm) {
-        String who = alarm.number() == 0 ? "" : alarm.number() + " ";
-        String where = (who + alarm.station()).strip();
-        return where.isEmpty() ? alarm.words() : where + ": " + alarm.words();
     }
 
     /** What must hold in the world now, whatever was lost: {@code kept} of each unit. */
@@ -297,12 +284,21 @@ public final class Engine {
                 .line("wall", wall);
         text.line("plan", planSha256).line("roster", rosterSha256).line("devices", devices);
         text.line("tablets", tablets);
+        text.line("account", account);
         text.line("heat", heat).line("alarms", alarms).line("decisions", decisions);
         if (course != null) {
             course.describe(text);
             units.describe(text);
         }
         return text.hex();
+    }
+
+    /**
+     * What became of an edge that came, to be asked for many edges at one moment; empty for one
+     * that never came.
+     */
+    public Function<EdgeKey, Optional<Cause>> edgeCauses() {
+        return course == null ? account::of : course.edgeEnds()::of;
     }
 
     public long lastEntry() {
@@ -377,7 +373,7 @@ public final class Engine {
         long at = Math.max(view.gatewayMicros(), nowMicros);
         long shown = wall.at(at, epoch.speed());
         return new Picture(
-                new Picture.Moment(lastEntry, at, shown, view.troubles(), List.copyOf(alarms)),
+                new Picture.Moment(lastEntry, at, shown, view.troubles(), alarms.newestFirst()),
                 course,
                 units.all(),
                 List.copyOf(units.newest()),

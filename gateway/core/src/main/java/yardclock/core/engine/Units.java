@@ -1,5 +1,7 @@
 package yardclock.core.engine;
 
+import yardclock.core.account.Account;
+import yardclock.core.account.Cause;
 import yardclock.core.calibration.Calibrations;
 import yardclock.core.course.ExamPlan;
 import yardclock.core.course.SensorRef;
@@ -13,6 +15,7 @@ import yardclock.core.health.UnitStatus;
 import yardclock.core.intake.BootLedger;
 import yardclock.core.intake.Judgement;
 import yardclock.core.intake.RawEdge;
+import yardclock.core.passage.EdgeKey;
 import yardclock.core.passage.TimedEdge;
 import yardclock.core.result.Results;
 import yardclock.core.run.Attempt;
@@ -49,8 +52,10 @@ final class Units {
     private final CourseRun course;
     private final ClockWatch clockWatch;
     private final Calibrations calibrations;
+    private final Account account;
 
-    Units(Map<String, Unit> units, TimeLines lines, CourseRun course) {
+    Units(Map<String, Unit> units, TimeLines lines, CourseRun course, Account account) {
+        this.account = account;
         this.lines = lines;
         this.units = units;
         this.course = course;
@@ -85,6 +90,7 @@ final class Units {
     void edge(Input.Edge edge, long nowMicros, Gathering out) {
         Unit unit = known(edge.unit(), out);
         if (unit == null) {
+            account.note(keyOf(edge), Cause.UNKNOWN_UNIT);
             return;
         }
         alive(unit, nowMicros, out);
@@ -104,6 +110,9 @@ final class Units {
         if (unit.closesGap(edge.boot())) {
             out.conclude(Fact.aboutUnit(FactKind.GAP_CLOSED, edge.unit(), ""));
         }
+        if (judgement == Judgement.BACKWARDS) {
+            account.note(keyOf(edge), Cause.BACKWARDS);
+        }
         if (judgement == Judgement.FRESH) {
             unit.status().edge(edge.boot(), edge.tick(), edge.sensor(), edge.state(), nowMicros);
             Unit.Waiting taken =
@@ -118,6 +127,10 @@ final class Units {
         }
     }
 
+    private static EdgeKey keyOf(Input.Edge edge) {
+        return new EdgeKey(edge.unit(), edge.boot(), edge.seq());
+    }
+
     private static FactKind kindOf(Judgement judgement) {
         return switch (judgement) {
             case FRESH -> FactKind.EDGE_TAKEN;
@@ -130,6 +143,8 @@ final class Units {
     private void stampOrWait(Unit unit, Unit.Waiting edge, long nowMicros, Gathering out) {
         Optional<Unit.Placed> placed = unit.place(edge, lines);
         if (placed.isEmpty()) {
+            EdgeKey key = new EdgeKey(unit.plan().id(), edge.boot(), edge.seq());
+            account.note(key, Cause.NO_CLOCK);
             if (!unit.await(edge) && unit.turnedAway() == 1) {
                 out.conclude(
                         Fact.aboutUnit(
@@ -159,6 +174,7 @@ final class Units {
         warnOfWidth(timed, out);
         if (calibrations.takes(timed)) {
             calibrations.take(sensor, edge);
+            account.note(timed.key(), Cause.CALIBRATION);
             return;
         }
         course.edge(timed, nowMicros, out);

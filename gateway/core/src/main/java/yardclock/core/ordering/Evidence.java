@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 
 /**
  * The edges of one turn in time order, however they arrived.
@@ -43,26 +44,35 @@ public final class Evidence {
         return true;
     }
 
-    /** Takes an edge in, and lets the oldest one go when it is full. */
-    public void addForgetting(TimedEdge edge) {
-        if (edges.size() >= EDGES_MAX) {
-            edges.remove(0);
-        }
+    /** Takes an edge in, and lets the oldest one go when it is full: that one, or null. */
+    public TimedEdge addForgetting(TimedEdge edge) {
+        TimedEdge oldest = edges.size() >= EDGES_MAX ? edges.remove(0) : null;
         add(edge);
+        return oldest;
     }
 
-    /** Lets go what lies before an instant, but for each sensor's last edge: its state then. */
-    public void forgetBefore(long micros) {
+    /**
+     * Lets go what lies before an instant, but for each sensor's last edge: its state then.
+     *
+     * @return what went
+     */
+    public List<TimedEdge> forgetBefore(long micros) {
         Map<SensorRef, TimedEdge> last = new TreeMap<>();
         edges.stream()
                 .takeWhile(e -> e.stamp().micros() < micros)
                 .forEach(e -> last.put(e.sensor(), e));
-        edges.removeIf(e -> e.stamp().micros() < micros && !e.equals(last.get(e.sensor())));
+        return remove(e -> e.stamp().micros() < micros && !e.equals(last.get(e.sensor())));
     }
 
-    /** Lets go all that one sensor said, its present state included. */
-    public void forget(SensorRef sensor) {
-        edges.removeIf(e -> e.sensor().equals(sensor));
+    /** Lets go all that one sensor said, its present state included: what went. */
+    public List<TimedEdge> forget(SensorRef sensor) {
+        return remove(e -> e.sensor().equals(sensor));
+    }
+
+    private List<TimedEdge> remove(Predicate<TimedEdge> which) {
+        List<TimedEdge> gone = edges.stream().filter(which).toList();
+        edges.removeIf(which);
+        return gone;
     }
 
     /** Moves edges to where their time lines are now; their order may be another then. */

@@ -3,6 +3,7 @@ package yardclock.core.reading;
 import yardclock.core.course.Guards;
 import yardclock.core.course.Text;
 import yardclock.core.course.Trigger;
+import yardclock.core.passage.Passage;
 import yardclock.core.passage.TimedEdge;
 import yardclock.core.time.Stamp;
 
@@ -153,6 +154,15 @@ public final class PointSearch {
             found.add(tap(Weight.EDGE_MISSED.plus(Weight.CLOSE_CROSSING), null));
         }
         return found;
+    }
+
+    /** Every passage at the trigger, in time order; what only relaxed guards take included. */
+    public List<Passage> passages(List<TimedEdge> edges, long fromMicros) {
+        List<Possible> possible =
+                isCrossed
+                        ? possibilities.all(edges, fromMicros)
+                        : possibilities.byRule(edges, fromMicros);
+        return possible.stream().map(Possible::passage).toList();
     }
 
     private static Weight spoiled(Possible each) {

@@ -1,5 +1,8 @@
 package yardclock.core.run;
 
+import yardclock.core.account.Account;
+import yardclock.core.account.Cause;
+import yardclock.core.account.TrayEdge;
 import yardclock.core.course.ExamPlan;
 import yardclock.core.course.RosterLine;
 import yardclock.core.course.SensorRef;
@@ -38,6 +41,7 @@ public final class CourseRun {
     final EdgeClocks clocks;
     final Crossed crossed;
     final TimeLines lines;
+    final Account account;
     private final Restart restart = new Restart(this);
     Course status = Course.RUNNING;
     String statusWords = "";
@@ -54,14 +58,17 @@ public final class CourseRun {
 
     /**
      * @param lines the gateway's time lines, which the caller ties as it learns of ties
+     * @param account where edges are written down that no turn holds any more
      */
-    public CourseRun(ExamPlan plan, EdgeClocks clocks, TimeLines lines, long nowMicros) {
+    public CourseRun(
+            ExamPlan plan, EdgeClocks clocks, TimeLines lines, Account account, long nowMicros) {
         this.plan = plan;
+        this.account = account;
         this.clocks = clocks;
         this.crossed = new Crossed(plan);
         this.lines = lines;
         for (Station station : plan.stations()) {
-            StationRun run = new StationRun(station, lines, nowMicros);
+            StationRun run = new StationRun(station, lines, this::putAway, nowMicros);
             stations.put(station.id(), run);
             for (SensorRef sensor : station.sensors()) {
                 stationsOfSensor.computeIfAbsent(sensor, s -> new ArrayList<>()).add(run);
@@ -97,12 +104,51 @@ public final class CourseRun {
 
     /** Routes an edge to the turn it belongs to by its time, and judges that turn anew. */
     public void edge(TimedEdge edge, long nowMicros, Gathering out) {
-        for (StationRun run : stationsOfSensor.getOrDefault(edge.sensor(), List.of())) {
-            run.turnOf(edge)
-                    .filter(turn -> take(turn, edge, out))
-                    .ifPresentOrElse(
-                            turn -> judge.judge(run, turn, nowMicros, out), () -> run.strays++);
+        List<StationRun> concerned = stationsOfSensor.getOrDefault(edge.sensor(), List.of());
+        if (concerned.isEmpty()) {
+            account.note(edge.key(), Cause.NO_TRIGGER);
         }
+        for (StationRun run : concerned) {
+            Optional<Turn> turn = run.turnOf(edge);
+            if (turn.isEmpty()) {
+                run.strays++;
+                noteStray(run, edge);
+            } else if (take(turn.get(), edge, out)) {
+                judge.judge(run, turn.get(), nowMicros, out);
+            } else {
+                run.strays++;
+                account.note(edge.key(), Cause.RATTLE);
+            }
+        }
+    }
+
+    private void noteStray(StationRun run, TimedEdge edge) {
+        if (run.hasPutAway()) {
+            account.keep(new TrayEdge(run.station.id(), edge, Cause.TOO_LATE));
+        } else {
+            account.note(edge.key(), Cause.BEFORE_THE_DAY);
+        }
+    }
+
+    /** A turn is too old to be kept: what became of its edges is written down. */
+    private void putAway(Turn turn) {
+        TurnCauses causes = causes(turn);
+        causes.each().forEach(account::note);
+        causes.tray().forEach(account::keep);
+    }
+
+    TurnCauses causes(Turn turn) {
+        return TurnCauses.of(turn, crossed, plan.timing().settleMicros());
+    }
+
+    /** What became of every edge, as it is known now. */
+    public EdgeEnds edgeEnds() {
+        return new EdgeEnds(this);
+    }
+
+    /** Every station with a trigger that uses a sensor. */
+    List<StationRun> stationsOf(SensorRef sensor) {
+        return stationsOfSensor.getOrDefault(sensor, List.of());
     }
 
     /**
@@ -144,12 +190,19 @@ public final class CourseRun {
         stationsOfSensor.getOrDefault(sensor, List.of()).stream()
                 .map(StationRun::current)
                 .filter(turn -> turn.number == 0)
-                .forEach(turn -> turn.evidence.forget(sensor));
+                .forEach(
+                        turn -> {
+                            account.noteAll(turn.evidence.forget(sensor), Cause.CALIBRATION);
+                            turn.touch();
+                        });
     }
 
-    private static boolean take(Turn turn, TimedEdge edge, Gathering out) {
+    private boolean take(Turn turn, TimedEdge edge, Gathering out) {
         if (turn.number == 0) {
-            turn.evidence.addForgetting(edge);
+            TimedEdge oldest = turn.evidence.addForgetting(edge);
+            if (oldest != null) {
+                account.note(oldest.key(), Cause.RATTLE);
+            }
             return true;
         }
         boolean taken = turn.evidence.add(edge);

@@ -4,6 +4,8 @@ import yardclock.core.passage.TimedEdge;
 import yardclock.core.time.Shift;
 import yardclock.core.time.Stamp;
 
+import java.util.Optional;
+
 /**
  * The time between two marks, how well it is known, and what its interval is made of.
  *
@@ -173,5 +175,20 @@ public record Elapsed(long micros, long lowerMicros, long upperMicros, Parts par
                 lowerMicros - credit.micros() - credit.moreMicros(),
                 upperMicros - credit.micros() + credit.lessMicros(),
                 parts.withHold(credit.moreMicros() + credit.lessMicros()));
+    }
+
+    /** By the one clock that stamped both, or by how time lines lie; null if unknown. */
+    static Elapsed between(Mark start, Mark finish, Stamp sameClock, Optional<Shift> apart) {
+        boolean isOverRestart = start.line() != finish.line();
+        if (sameClock == null || isOverRestart && apart.isEmpty()) {
+            return apart.map(shift -> within(start, finish, null, shift)).orElse(null);
+        }
+        Elapsed byOneClock = within(start, finish, sameClock, Shift.NONE);
+        if (!isOverRestart) {
+            return byOneClock;
+        }
+        // Over a restart one clock has few exchanges at first; all that ran on may know it better.
+        Elapsed byTies = within(start, finish, null, apart.get());
+        return byTies.widthMicros() < byOneClock.widthMicros() ? byTies : byOneClock;
     }
 }

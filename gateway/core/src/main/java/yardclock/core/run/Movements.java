@@ -140,6 +140,7 @@ public final class Movements {
 
     private static void close(Turn turn) {
         turn.isClosed = true;
+        turn.touch();
         turn.wakeMicros = Long.MAX_VALUE;
     }
 

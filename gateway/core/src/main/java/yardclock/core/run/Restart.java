@@ -75,6 +75,7 @@ final class Restart {
         long others = isCarried ? 0 : carry.ofNewest();
         course.attempts.values().forEach(a -> a.carry(carry, at -> moved(at, others)));
         course.stations.values().forEach(s -> s.carry(carry, at -> moved(at, others)));
+        course.account.carry(carry);
         course.lastReleaseMicros = moved(course.lastReleaseMicros, others);
     }
 

@@ -58,6 +58,7 @@ public final class SplitMovements {
 
     private void rule(Attempt attempt, Turn turn, Ruling ruling, FactKind kind) {
         turn.rulings.add(ruling);
+        turn.touch();
         turn.wakeMicros = Long.MAX_VALUE;
         long micros = Splits.of(turn).micros();
         String words = ruling.sentence();

@@ -10,6 +10,7 @@ import java.util.Deque;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import java.util.function.LongUnaryOperator;
 
 /**
@@ -35,7 +36,13 @@ public final class StationRun {
     long strays;
     private final Deque<Turn> turns = new ArrayDeque<>();
 
-    StationRun(Station station, TimeLines lines, long nowMicros) {
+    /** Told of each turn that is too old to be kept. */
+    private final Consumer<Turn> putAway;
+
+    private boolean hasPutAway;
+
+    StationRun(Station station, TimeLines lines, Consumer<Turn> putAway, long nowMicros) {
+        this.putAway = putAway;
         this.station = station;
         this.units = new TreeSet<>();
         station.sensors().forEach(sensor -> units.add(sensor.unit()));
@@ -71,6 +78,10 @@ public final class StationRun {
         return units.contains(unit);
     }
 
+    boolean hasPutAway() {
+        return hasPutAway;
+    }
+
     Deque<Turn> turns() {
         return turns;
     }
@@ -96,7 +107,8 @@ public final class StationRun {
         if (next == State.READY) {
             turns.addLast(new Turn(station, lines, nowMicros));
             if (turns.size() > TURNS_KEPT) {
-                turns.removeFirst();
+                hasPutAway = true;
+                putAway.accept(turns.removeFirst());
             }
         }
     }

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.LongUnaryOperator;
+import java.util.function.Supplier;
 
 /**
  * One stretch of time at one station: from when it was ready until it is ready again. It belongs to
@@ -62,6 +63,9 @@ public final class Turn {
     /** When this turn must be judged again though nothing happens; MAX for never. */
     long wakeMicros = Long.MAX_VALUE;
 
+    /** What became of its edges, until it is judged again; no part of the state. */
+    private TurnCauses causes;
+
     /** Start passages seen while nobody was expected. */
     int unassigned;
 
@@ -74,6 +78,16 @@ public final class Turn {
         this.lines = lines;
         this.line = lines.current();
         this.openMicros = openMicros;
+    }
+
+    /** Something changed: what became of its edges is read anew when somebody asks. */
+    void touch() {
+        causes = null;
+    }
+
+    TurnCauses causes(Supplier<TurnCauses> anew) {
+        causes = causes == null ? anew.get() : causes;
+        return causes;
     }
 
     public Station station() {
@@ -230,6 +244,7 @@ public final class Turn {
      * @param others moves those that do not know their line
      */
     void carry(Carry carry, LongUnaryOperator others) {
+        touch();
         openMicros += carry.of(line);
         startFromMicros = others.applyAsLong(startFromMicros);
         untimedFromMicros = others.applyAsLong(untimedFromMicros);
@@ -292,22 +307,7 @@ public final class Turn {
                 by == null || by.shift() == null
                         ? lines.apart(start().line(), finish().line())
                         : Optional.of(lines.apart(start().line(), finish().line(), by.shift()));
-        return elapsed(start(), finish(), isAsDerived() ? sameClock : null, apart);
-    }
-
-    private static Elapsed elapsed(
-            Mark start, Mark finish, Stamp sameClock, Optional<Shift> apart) {
-        boolean isOverRestart = start.line() != finish.line();
-        if (sameClock == null || isOverRestart && apart.isEmpty()) {
-            return apart.map(shift -> Elapsed.within(start, finish, null, shift)).orElse(null);
-        }
-        Elapsed byOneClock = Elapsed.within(start, finish, sameClock, Shift.NONE);
-        if (!isOverRestart) {
-            return byOneClock;
-        }
-        // Over a restart one clock has few exchanges at first; all that ran on may know it better.
-        Elapsed byTies = Elapsed.within(start, finish, null, apart.get());
-        return byTies.widthMicros() < byOneClock.widthMicros() ? byTies : byOneClock;
+        return Elapsed.between(start(), finish(), isAsDerived() ? sameClock : null, apart);
     }
 
     private boolean isAsDerived() {
@@ -343,7 +343,8 @@ public final class Turn {
     Elapsed derivedElapsed() {
         return start == null || derivedFinish() == null
                 ? null
-                : elapsed(start, finish, sameClock, lines.apart(start.line(), finish.line()));
+                : Elapsed.between(
+                        start, finish, sameClock, lines.apart(start.line(), finish.line()));
     }
 
     /** How often a checkpoint was seen, by its trigger or by the proctor, whichever saw more. */

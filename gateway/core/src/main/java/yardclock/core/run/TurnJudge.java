@@ -1,11 +1,13 @@
 package yardclock.core.run;
 
+import yardclock.core.account.TrayEdge;
 import yardclock.core.course.Checkpoint;
 import yardclock.core.course.Combination;
 import yardclock.core.course.Station;
 import yardclock.core.fact.Fact;
 import yardclock.core.fact.FactKind;
 import yardclock.core.fact.Gathering;
+import yardclock.core.passage.TimedEdge;
 import yardclock.core.passage.TriggerJudge;
 import yardclock.core.reading.PointReadings;
 import yardclock.core.time.Stamp;
@@ -38,6 +40,7 @@ final class TurnJudge {
 
     void judge(StationRun run, Turn turn, long nowMicros, Gathering out) {
         turn.wakeMicros = Long.MAX_VALUE;
+        turn.touch();
         if (turn.isClosed) {
             return;
         }
@@ -119,7 +122,7 @@ final class TurnJudge {
     private void begin(StationRun run, Attempt attempt, Mark start, long nowMicros, Gathering out) {
         Turn turn = run.current();
         long earliest = start == null ? turn.untimedFromMicros : start.stamp().lowerMicros();
-        turn.evidence.forgetBefore(Math.min(turn.startFromMicros, earliest));
+        forgetBefore(turn, Math.min(turn.startFromMicros, earliest));
         turn.number = attempt.number;
         turn.start = start;
         attempt.turns.add(turn);
@@ -129,6 +132,20 @@ final class TurnJudge {
         run.moveTo(StationRun.State.IN_USE, nowMicros);
         out.conclude(fact(FactKind.MARK_PROPOSED, turn, START, start, sourceOf(start)));
         out.conclude(Fact.of(FactKind.STATION_IN_USE, turn.number, turn.station.id(), ""));
+    }
+
+    /** What was nobody's before stays so. */
+    private void forgetBefore(Turn turn, long micros) {
+        TurnCauses before = course.causes(turn);
+        for (TrayEdge passage : before.tray()) {
+            if (passage.edge().stamp().micros() < micros) {
+                course.account.keep(passage);
+            }
+        }
+        for (TimedEdge edge : turn.evidence.forgetBefore(micros)) {
+            course.account.note(edge.key(), before.each().get(edge.key()));
+        }
+        turn.touch();
     }
 
     /** The start as it stands now; what was concluded stays, even if its evidence is gone. */
