@@ -82,4 +82,16 @@ public record Mark(
         Stamp last = settled == null ? null : settled.moved(by);
         return new Mark(stamp.moved(by), source, moved, press, last, line);
     }
+
+    /** The mark that stands, as its clock says in the end; null while that is open. */
+    static Mark settled(Mark stands, Mark derived) {
+        if (stands == null || stands.edge() == null) {
+            return stands;
+        }
+        boolean isFinal =
+                derived != null
+                        && stands.edge().equals(derived.edge())
+                        && derived.settled() != null;
+        return isFinal ? derived : null;
+    }
 }

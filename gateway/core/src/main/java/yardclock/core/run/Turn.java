@@ -321,22 +321,11 @@ public final class Turn {
 
     /** The start that stands, as its clock says in the end; null while that is open. */
     Mark settledStart() {
-        return settled(start(), start);
+        return Mark.settled(start(), start);
     }
 
     Mark settledFinish() {
-        return settled(finish(), finish);
-    }
-
-    private static Mark settled(Mark stands, Mark derived) {
-        if (stands == null || stands.edge() == null) {
-            return stands;
-        }
-        boolean isFinal =
-                derived != null
-                        && stands.edge().equals(derived.edge())
-                        && derived.settled() != null;
-        return isFinal ? derived : null;
+        return Mark.settled(finish(), finish);
     }
 
     /** The time between the derived marks, or null while one is missing or it is unknown. */
