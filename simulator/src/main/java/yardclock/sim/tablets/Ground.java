@@ -4,13 +4,18 @@ import yardclock.core.course.Criterion;
 import yardclock.core.course.CriterionKind;
 import yardclock.core.course.DayRules;
 import yardclock.core.course.ExamPlan;
+import yardclock.sim.people.Candidate;
 import yardclock.sim.people.TruthBook;
 import yardclock.sim.yard.Bell;
 import yardclock.sim.yard.Spot;
 import yardclock.sim.yard.Yard;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.TreeMap;
 
 /**
  * What everybody on the course knows or can see: the printed plan, the stations themselves, their
@@ -23,6 +28,9 @@ public final class Ground {
     private final Yard yard;
     private final TruthBook book;
     private final long seed;
+
+    /** Who stands before each station, first come, first served: nobody overtakes. */
+    private final Map<String, List<Candidate>> queues = new TreeMap<>();
 
     public Ground(ExamPlan plan, Yard yard, TruthBook book, long seed) {
         this.plan = plan;
@@ -46,6 +54,31 @@ public final class Ground {
     /** Whether a station looks free and put back to somebody who is there. */
     boolean looksReady(String station) {
         return yard.spot(station) == Spot.READY;
+    }
+
+    /** Whether somebody is at a station, or steps up to it. */
+    boolean isOccupied(String station) {
+        return yard.spot(station) == Spot.OCCUPIED;
+    }
+
+    /** A candidate comes up to a station and queues behind whoever is there. */
+    void queues(Candidate candidate, String station) {
+        List<Candidate> queue = queues.computeIfAbsent(station, any -> new ArrayList<>());
+        if (!queue.contains(candidate)) {
+            queue.add(candidate);
+        }
+    }
+
+    /** Whether nobody stands before a candidate who queues at a station. */
+    boolean isFirst(Candidate candidate, String station) {
+        List<Candidate> queue = queues.getOrDefault(station, new ArrayList<>());
+        queue.removeIf(other -> other.phase() != Candidate.Phase.WALKING);
+        return queue.indexOf(candidate) <= 0;
+    }
+
+    /** Steps up. */
+    void leavesQueue(Candidate candidate, String station) {
+        queues.getOrDefault(station, new ArrayList<>()).remove(candidate);
     }
 
     Yard yard() {

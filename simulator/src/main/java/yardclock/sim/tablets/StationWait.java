@@ -48,7 +48,9 @@ final class StationWait {
     }
 
     void nears(Candidate candidate, int stationIndex, long plannedStart) {
+        ground.queues(candidate, ground.stationId(stationIndex));
         if (mayGoOn(candidate, stationIndex, false)) {
+            ground.leavesQueue(candidate, ground.stationId(stationIndex));
             candidate.startAt(stationIndex, plannedStart);
             return;
         }
@@ -79,6 +81,7 @@ final class StationWait {
             tablet.press(resume, -1, answer -> {});
             ground.waited(now.candidate.number(), now.since, resumed);
         }
+        ground.leavesQueue(now.candidate, ground.stationId(now.station));
         now.candidate.startAt(now.station, resumed + now.walkLeft);
     }
 
@@ -94,12 +97,17 @@ final class StationWait {
     }
 
     /**
-     * The page decides when it shows this candidate before this station; else the eye.
+     * The page decides when it shows this candidate before this station, else the eye. But nobody
+     * steps up to a station that another is at: that is seen there before any sensor tells the
+     * page, and there is one ladder.
      *
      * @param heldByUs whether a hold on the page is our own, and so no reason to wait
      */
     private boolean mayGoOn(Candidate candidate, int stationIndex, boolean heldByUs) {
         String station = ground.stationId(stationIndex);
+        if (!ground.isFirst(candidate, station)) {
+            return false;
+        }
         PostFrame frame = tablet.isFresh() ? tablet.newest() : null;
         PostFrame.Candidate shown = frame == null ? null : frame.candidate();
         if (shown == null || shown.number() != candidate.number()) {
@@ -111,7 +119,7 @@ final class StationWait {
             return false;
         }
         return shown.station() != null && shown.station().id().equals(station)
-                ? shown.station().state() == StationView.State.READY
+                ? shown.station().state() == StationView.State.READY && !ground.isOccupied(station)
                 : ground.looksReady(station);
     }
 }

@@ -38,8 +38,12 @@ final class Moments {
     }
 
     List<Moment> find() {
+        boolean[] tooShort = tooShort();
         for (int i = 0; i < edges.size(); i++) {
             TimedEdge edge = edges.get(i);
+            if (tooShort[i]) {
+                continue;
+            }
             int place = placeOf(edge.sensor());
             TimedEdge before = last[place];
             if (before != null && before.state() == edge.state()) {
@@ -70,6 +74,37 @@ final class Moments {
             default -> {}
         }
         return new Moment(edges.get(stamping), stamping, first, i, otherStateMicros(edge, before));
+    }
+
+    /**
+     * The edges of blocks that do not count. In a direction they must not stand for the one who
+     * comes through: what flies ahead cuts the far beam, and who carries it would begin no order
+     * any more.
+     */
+    private boolean[] tooShort() {
+        boolean[] tooShort = new boolean[edges.size()];
+        long least = trigger.guards().minBlockMicros();
+        if (trigger.combination() != Combination.DIRECTION || least == 0) {
+            return tooShort;
+        }
+        int[] begun = new int[last.length];
+        Arrays.fill(begun, -1);
+        for (int i = 0; i < edges.size(); i++) {
+            int place = placeOf(edges.get(i).sensor());
+            boolean isIn = edges.get(i).state() == trigger.contacts().get(place).state();
+            int from = begun[place];
+            if (isIn) {
+                begun[place] = from < 0 ? i : from;
+                continue;
+            }
+            if (from >= 0) {
+                long lasted = edges.get(i).stamp().micros() - edges.get(from).stamp().micros();
+                tooShort[from] = lasted < least;
+                tooShort[i] = lasted < least;
+            }
+            begun[place] = -1;
+        }
+        return tooShort;
     }
 
     private int placeOf(SensorRef sensor) {

@@ -12,19 +12,39 @@ import java.util.TreeSet;
 
 /**
  * The sensors of a plan that others than the candidate trip in passing: beams and mats. Contacts,
- * pads, inductive sensors and buttons are practically not. Immutable.
+ * pads, inductive sensors and buttons are practically not. And those that chatter. Immutable.
  */
 public final class Crossed {
     private final TreeSet<SensorRef> sensors = new TreeSet<>();
+    private final TreeSet<SensorRef> chattering = new TreeSet<>();
 
     public Crossed(ExamPlan plan) {
         for (FieldUnit unit : plan.fieldUnits()) {
             for (SensorPlan sensor : unit.sensors()) {
+                SensorRef ref = new SensorRef(unit.id(), sensor.number());
                 if (sensor.kind() == SensorKind.PHOTO_EYE || sensor.kind() == SensorKind.MAT) {
-                    sensors.add(new SensorRef(unit.id(), sensor.number()));
+                    sensors.add(ref);
+                }
+                if (chatters(sensor.kind())) {
+                    chattering.add(ref);
                 }
             }
         }
+    }
+
+    /** What touches or is cut by something that moves; an output's own stamp does not chatter. */
+    private static boolean chatters(SensorKind kind) {
+        return switch (kind) {
+            case PHOTO_EYE, MAT, CONTACT, TOUCH_PAD, PUSH_BUTTON -> true;
+            case INDUCTIVE, VIBRATION, HORN, LIGHT -> false;
+        };
+    }
+
+    /** How far from its edge a mark of this trigger can lie because an edge was missed. */
+    public Chatter chatterOf(Trigger trigger) {
+        return trigger.contacts().stream().anyMatch(c -> chattering.contains(c.sensor()))
+                ? Chatter.of(trigger)
+                : Chatter.NONE;
     }
 
     public boolean isCrossed(SensorRef sensor) {

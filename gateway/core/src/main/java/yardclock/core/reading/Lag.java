@@ -17,6 +17,9 @@ final class Lag {
     static final long LEAST_MICROS = -80_000;
     static final long MOST_MICROS = 300_000;
 
+    /** One tap in four is sooner than this after what it was for: no reason for doubt by itself. */
+    static final long HARDLY_LATE_MICROS = 60_000;
+
     private Lag() {}
 
     static long micros(Stamp press, Stamp passage) {

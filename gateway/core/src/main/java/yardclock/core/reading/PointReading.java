@@ -7,10 +7,12 @@ import yardclock.core.passage.TimedEdge;
  * One way to understand a start or a finish: this edge made it, or no edge did and the tap stands.
  *
  * @param edge the edge that makes the mark; null when the sensor saw nothing of the candidate
+ * @param chatter how far from the edge the instant can lie
  * @param why in plain words, in both languages
  * @param concludesAtMicros from when on no edge under way can change it
  */
-public record PointReading(TimedEdge edge, Weight weight, Text why, long concludesAtMicros) {
+public record PointReading(
+        TimedEdge edge, Chatter chatter, Weight weight, Text why, long concludesAtMicros) {
     public boolean isByTap() {
         return edge == null;
     }

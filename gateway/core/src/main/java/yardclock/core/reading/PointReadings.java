@@ -17,9 +17,18 @@ public record PointReadings(List<PointReading> ranked, boolean isClear) {
         ranked = List.copyOf(ranked);
     }
 
-    /** Whether there is a choice between readings. */
+    /**
+     * Whether there is a choice between readings. Where only the tap speaks there is one too: the
+     * sensor missed the candidate, or the tap was a slip.
+     */
     public boolean isOpen() {
-        return ranked.size() > 1;
+        boolean isByTap = !isClear && !ranked.isEmpty() && ranked.get(0).isByTap();
+        return isByTap || ranked.size() > 1;
+    }
+
+    /** The same, while something is still awaited or speaks against it. */
+    public PointReadings unclear() {
+        return new PointReadings(ranked, false);
     }
 
     /** Null while there is none. */

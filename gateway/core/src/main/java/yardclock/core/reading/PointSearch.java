@@ -29,6 +29,9 @@ public final class PointSearch {
     /** With a dead sensor, the next one to trip it comes this long after the tap. */
     private static final long DEAD_MICROS = 10_000_000;
 
+    /** Knocked equipment opens or closes a contact for less than this; our choice. */
+    private static final long KNOCK_MICROS = 100_000;
+
     private static final Comparator<PointReading> BEST_FIRST =
             Comparator.comparing(PointReading::weight)
                     .reversed()
@@ -36,13 +39,19 @@ public final class PointSearch {
                     .thenComparing(r -> r.edge() == null ? 0 : r.edge().stamp().micros());
 
     private final Trigger trigger;
-    private final boolean isCrossed;
+    private final Crossed crossed;
     private final Possibilities possibilities;
+    private final boolean isTapping;
 
-    public PointSearch(Trigger trigger, boolean isCrossed, long settleMicros) {
+    /**
+     * @param isTapping whether this candidate's proctor taps starts and finishes: then a missing
+     *     tap says something
+     */
+    public PointSearch(Trigger trigger, Crossed crossed, long settleMicros, boolean isTapping) {
         this.trigger = trigger;
-        this.isCrossed = isCrossed;
+        this.crossed = crossed;
         this.possibilities = new Possibilities(trigger, settleMicros);
+        this.isTapping = isTapping;
     }
 
     /**
@@ -50,9 +59,9 @@ public final class PointSearch {
      */
     public PointReadings search(List<TimedEdge> edges, long fromMicros, Stamp press) {
         List<PointReading> found =
-                isCrossed
+                crossed.isCrossed(trigger)
                         ? crossed(possibilities.all(edges, fromMicros), press)
-                        : alone(possibilities.byRule(edges, fromMicros), press);
+                        : alone(possibilities.byRule(edges, fromMicros), edges, press);
         if (found.isEmpty()) {
             return PointReadings.NONE;
         }
@@ -63,27 +72,60 @@ public final class PointSearch {
     }
 
     /** Nobody else trips it: the first by the plan's rule, unless a tap is far from it. */
-    private List<PointReading> alone(List<Possible> possible, Stamp press) {
+    private List<PointReading> alone(List<Possible> possible, List<TimedEdge> edges, Stamp press) {
         List<PointReading> found = new ArrayList<>();
         if (possible.isEmpty()) {
             return byTap(press);
         }
         Possible first = possible.get(0);
-        boolean isSigned = trigger.isJudged() || press == null;
-        if (isSigned || isNear(first.edge().stamp(), press)) {
+        if (trigger.isJudged() || press == null) {
+            found.add(of(first, Weight.CERTAIN, PointWords.NOBODY_ELSE_TRIPS_IT));
+            if (isTapping && mayMislead(first, edges)) {
+                found.add(tap(Weight.EDGE_MISSED, null));
+            }
+            return found;
+        }
+        if (isNear(first.edge().stamp(), press)) {
             found.add(of(first, Weight.CERTAIN, PointWords.NOBODY_ELSE_TRIPS_IT));
             return found;
         }
         boolean isDead = first.atMicros() > press.micros() + DEAD_MICROS;
-        Weight seen = isDead ? new Weight(Weight.LEAST) : Weight.EDGE_MISSED;
+        Weight odd = mayRebound() ? Weight.STRANGE_CONTACT : Weight.EDGE_MISSED;
+        Weight seen = isDead ? new Weight(Weight.LEAST) : odd;
         found.add(of(first, seen, PointWords.FAR_FROM_THE_TAP));
         Possible nearest = nearest(possible, press);
         if (!nearest.equals(first)) {
             Weight near = isNear(nearest.edge().stamp(), press) ? Weight.CERTAIN : seen;
             found.add(of(nearest, near, PointWords.ALSO_NEAR_THE_TAP));
         }
-        found.add(tap(Weight.STRANGE_CONTACT, press));
+        found.add(tap(mayRebound() ? Weight.EDGE_MISSED : Weight.STRANGE_CONTACT, press));
         return found;
+    }
+
+    /** What must stay may have come and gone before: a going that was missed looks like a stay. */
+    private boolean mayRebound() {
+        return trigger.guards().staysForMicros() > 0;
+    }
+
+    /** Without the tap that should be there, a knock or a rebound looks like the act itself. */
+    private boolean mayMislead(Possible first, List<TimedEdge> edges) {
+        return switch (trigger.combination()) {
+            case SIGNAL, JUDGED -> false;
+            case SINGLE, ANY_OF -> mayRebound() || isFleeting(first.edge(), edges);
+            default -> false;
+        };
+    }
+
+    /** Whether the contact went back within the time a knock takes. */
+    private static boolean isFleeting(TimedEdge edge, List<TimedEdge> edges) {
+        int state = edge.state();
+        for (TimedEdge later : edges) {
+            boolean isSoon = later.stamp().micros() <= edge.stamp().micros() + KNOCK_MICROS;
+            if (isSoon && later.sensor().equals(edge.sensor()) && later.compareTo(edge) > 0) {
+                state = later.state();
+            }
+        }
+        return state != edge.state();
     }
 
     private static boolean isNear(Stamp passage, Stamp press) {
@@ -112,20 +154,36 @@ public final class PointSearch {
             }
         }
         if (pointedAt.size() == 1) {
-            PointReading only = pointedAt.get(0);
-            boolean isWhole = only.weight().equals(Lag.weight(press, only.edge().stamp()));
-            pointedAt.set(0, worded(only, isWhole));
-            return pointedAt;
+            return only(pointedAt.get(0), press);
         }
         return pointedAt.isEmpty() ? beside(possible, press) : pointedAt;
     }
 
-    private static PointReading worded(PointReading only, boolean isWhole) {
-        return new PointReading(
-                only.edge(),
-                only.weight(),
-                isWhole ? PointWords.BY_TAP_AND_SENSOR : PointWords.SPOILED_BUT_TAPPED,
-                only.concludesAtMicros());
+    /**
+     * The one the tap points at. Who leaves a mat puts the heel down once more: where the mat
+     * missed the foot, it shows the heel, and the tap comes early. So an early tap leaves the tap's
+     * own time plausible, and one that is hardly late lets the instant lie back to where it points.
+     */
+    private List<PointReading> only(PointReading only, Stamp press) {
+        List<PointReading> found = new ArrayList<>();
+        long lag = Lag.micros(press, only.edge().stamp());
+        boolean isFoot = trigger.guards().stoodForMicros() > 0;
+        boolean isWhole = only.weight().equals(Lag.weight(press, only.edge().stamp()));
+        Chatter chatter =
+                isFoot && lag < Lag.HARDLY_LATE_MICROS
+                        ? only.chatter().backTo(Lag.MOST_MICROS - lag)
+                        : only.chatter();
+        found.add(
+                new PointReading(
+                        only.edge(),
+                        chatter,
+                        only.weight(),
+                        isWhole ? PointWords.BY_TAP_AND_SENSOR : PointWords.SPOILED_BUT_TAPPED,
+                        only.concludesAtMicros()));
+        if (isFoot && lag < 0) {
+            found.add(tap(only.weight().plus(Weight.EDGE_MISSED), press));
+        }
+        return found;
     }
 
     /** The tap points at nothing: the sensor missed the candidate, or the tap was a slip. */
@@ -159,7 +217,7 @@ public final class PointSearch {
     /** Every passage at the trigger, in time order; what only relaxed guards take included. */
     public List<Passage> passages(List<TimedEdge> edges, long fromMicros) {
         List<Possible> possible =
-                isCrossed
+                crossed.isCrossed(trigger)
                         ? possibilities.all(edges, fromMicros)
                         : possibilities.byRule(edges, fromMicros);
         return possible.stream().map(Possible::passage).toList();
@@ -179,12 +237,13 @@ public final class PointSearch {
 
     private static PointReading tap(Weight weight, Stamp press) {
         long at = press == null ? Long.MAX_VALUE : press.micros();
-        return new PointReading(null, weight, PointWords.ONLY_THE_TAP, at);
+        return new PointReading(null, Chatter.NONE, weight, PointWords.ONLY_THE_TAP, at);
     }
 
     private PointReading of(Possible possible, Weight weight, Text why) {
-        return new PointReading(
-                possible.edge(), weight, why, possible.passage().concludesAtMicros());
+        long concludes = possible.passage().concludesAtMicros();
+        Chatter chatter = crossed.chatterOf(trigger);
+        return new PointReading(possible.edge(), chatter, weight, why, concludes);
     }
 
     /** How long a fallback waits beyond the usual for what the trigger itself waits for. */

@@ -65,17 +65,21 @@ final class Possibilities {
         return all;
     }
 
-    /** The same edge without what somebody else's crossing can spoil. */
+    /**
+     * The same edge without what somebody else's crossing can spoil. Another body can only make a
+     * block longer: so a block that is too short stays too short.
+     */
     private Trigger relaxed() {
         Guards guards = trigger.guards();
-        boolean isRelease = guards.clearForMicros() > 0 || guards.stoodForMicros() > 0;
+        boolean isRelease = guards.clearForMicros() > 0;
+        boolean isFoot = guards.stoodForMicros() > 0;
         Guards free =
                 new Guards(
-                        isRelease ? 0 : CHATTER_MICROS,
+                        isRelease || isFoot ? 0 : CHATTER_MICROS,
                         0,
                         isRelease ? CHATTER_MICROS : 0,
-                        0,
-                        0,
+                        guards.stoodForMicros(),
+                        guards.minBlockMicros(),
                         0,
                         0,
                         1,

@@ -1,9 +1,11 @@
 package yardclock.core.run;
 
 import yardclock.core.course.Checkpoint;
+import yardclock.core.course.Combination;
 import yardclock.core.course.TimingRules;
 import yardclock.core.course.Trigger;
 import yardclock.core.passage.Passage;
+import yardclock.core.passage.TimedEdge;
 import yardclock.core.passage.TriggerJudge;
 import yardclock.core.reading.Crossed;
 import yardclock.core.reading.PointReading;
@@ -30,8 +32,8 @@ final class Derivation {
     static final long FALLBACK_MICROS = 10_000_000;
 
     /**
-     * Where others cross the finish and this proctor taps, a passage waits so long for its tap: it
-     * may be a stray in the middle of the work. Our choice.
+     * Where this proctor taps, a finish waits so long for its tap before it is called clear: it may
+     * be a stray or a knock in the middle of the work. Our choice.
      */
     static final long TAP_WAIT_MICROS = 6_000_000;
 
@@ -39,13 +41,19 @@ final class Derivation {
     private final Crossed crossed;
     private final Turn turn;
     private final long nowMicros;
+    private final boolean isTapping;
     private final Map<String, List<Mark>> checkpoints = new LinkedHashMap<>();
     private long wakeMicros = Long.MAX_VALUE;
     private boolean disagrees;
+    private boolean hasStart;
     private PointReadings startReadings = PointReadings.NONE;
     private PointReadings finishReadings = PointReadings.NONE;
 
-    Derivation(TimingRules timing, Crossed crossed, Turn turn, long nowMicros) {
+    /**
+     * @param isTapping whether this candidate's proctor taps starts and finishes
+     */
+    Derivation(TimingRules timing, Crossed crossed, Turn turn, boolean isTapping, long nowMicros) {
+        this.isTapping = isTapping;
         this.timing = timing;
         this.crossed = crossed;
         this.turn = turn;
@@ -78,8 +86,19 @@ final class Derivation {
         return finishReadings;
     }
 
+    /** Whether there is a start; asked after {@link #start()}. */
+    boolean hasStart() {
+        return hasStart;
+    }
+
     /** The best reading of the start: the trigger's own, or else the proctor's tap. */
     Mark start() {
+        Mark start = bestStart();
+        hasStart = start != null;
+        return start;
+    }
+
+    private Mark bestStart() {
         Mark tap = turn.startTap();
         startReadings =
                 searchOf(turn.station.start())
@@ -89,7 +108,7 @@ final class Derivation {
         if (best == null || best.isByTap() || !isConcluded(best)) {
             return tap;
         }
-        return Mark.automatic(best.edge());
+        return Mark.automatic(best.edge(), best.chatter());
     }
 
     /** Nobody but the candidate trips this sensor, and it speaks of another time than the tap. */
@@ -209,27 +228,58 @@ final class Derivation {
         if (best == null || best.isByTap() || !isConcluded(best)) {
             return null;
         }
-        boolean isOpen = tap == null && crossed.isCrossed(best.edge().sensor());
-        return isOpen && mayBeAStray(best, startMicros)
-                ? null
-                : new Finish(Mark.automatic(best.edge()), false);
+        boolean isUntapped = tap == null && !trigger().isJudged();
+        if (isUntapped && isTooSoon(best, startMicros)) {
+            return null;
+        }
+        boolean awaitsTap = isUntapped && awaitsTap(best);
+        if (awaitsTap && crossed.isCrossed(best.edge().sensor())) {
+            return null;
+        }
+        if (awaitsTap || !isWhole(best, startMicros)) {
+            finishReadings = finishReadings.unclear();
+        }
+        return new Finish(Mark.automatic(best.edge(), best.chatter()), false);
     }
 
-    /** Too soon after the start for anybody, or it still waits for this proctor's tap. */
-    private boolean mayBeAStray(PointReading best, long startMicros) {
+    private Trigger trigger() {
+        return turn.station.finish();
+    }
+
+    /** Others cross it, and it is too soon after the start for anybody. */
+    private boolean isTooSoon(PointReading best, long startMicros) {
         long at = best.edge().stamp().micros();
-        if (at - startMicros < turn.station.timing().shortestPlausibleMicros()) {
+        return crossed.isCrossed(best.edge().sensor())
+                && at - startMicros < turn.station.timing().shortestPlausibleMicros();
+    }
+
+    /** Whether this proctor's tap is still to come. */
+    private boolean awaitsTap(PointReading best) {
+        long until = best.edge().stamp().micros() + TAP_WAIT_MICROS;
+        if (!isTapping || nowMicros >= until) {
+            return false;
+        }
+        wakeAt(until);
+        return true;
+    }
+
+    /**
+     * Where all contacts must be reached, each was seen away from its state since the start, for
+     * longer than chatter. Of one that was not, an edge was missed: the opening that should have
+     * been the start, or the closing that should have been the finish.
+     */
+    private boolean isWhole(PointReading best, long startMicros) {
+        Trigger trigger = trigger();
+        if (trigger.combination() != Combination.ALL_OF) {
             return true;
         }
-        boolean waits = turn.taps.start() != null && nowMicros < at + TAP_WAIT_MICROS;
-        if (waits) {
-            wakeAt(at + TAP_WAIT_MICROS);
-        }
-        return waits;
+        List<TimedEdge> edges = turn.evidence.inOrder();
+        return trigger.contacts().stream()
+                .allMatch(c -> Away.isSeen(c, edges, startMicros, best.edge()));
     }
 
     private PointSearch searchOf(Trigger trigger) {
-        return new PointSearch(trigger, crossed.isCrossed(trigger), timing.settleMicros());
+        return new PointSearch(trigger, crossed, timing.settleMicros(), isTapping);
     }
 
     /**

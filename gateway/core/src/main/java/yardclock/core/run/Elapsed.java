@@ -1,6 +1,5 @@
 package yardclock.core.run;
 
-import yardclock.core.passage.TimedEdge;
 import yardclock.core.time.Shift;
 import yardclock.core.time.Stamp;
 
@@ -20,7 +19,7 @@ public record Elapsed(long micros, long lowerMicros, long upperMicros, Parts par
      *
      * @param clockMicros how well the clocks were compared
      * @param readingMicros reading a counter and handing a message over
-     * @param responseMicros how late the sensors may answer
+     * @param responseMicros how late the sensors may answer, and how long they may chatter
      * @param handMicros people's presses
      * @param holdMicros the ends of credited holds
      */
@@ -117,18 +116,19 @@ public record Elapsed(long micros, long lowerMicros, long upperMicros, Parts par
     /** How long before its edge a mark can have been. */
     private static long before(Mark mark) {
         long hand = mark.press() == null ? 0 : HandMarks.EARLIER_MICROS + allowance(mark);
-        return mark.edge().responseMicros() + hand;
+        return mark.edge().responseMicros() + mark.chatter().beforeMicros() + hand;
     }
 
     private static long after(Mark mark) {
-        return mark.press() == null ? 0 : HandMarks.LATER_MICROS + allowance(mark);
+        long hand = mark.press() == null ? 0 : HandMarks.LATER_MICROS + allowance(mark);
+        return mark.chatter().afterMicros() + hand;
     }
 
     private static Parts parts(Mark start, Mark finish) {
         return new Parts(
                 0,
                 reading(start) + reading(finish),
-                response(start.edge()) + response(finish.edge()),
+                response(start) + response(finish),
                 hand(start) + hand(finish),
                 0);
     }
@@ -137,8 +137,9 @@ public record Elapsed(long micros, long lowerMicros, long upperMicros, Parts par
         return mark.source() == Mark.Source.RULED ? 0 : 2 * Stamp.READING_MICROS;
     }
 
-    private static long response(TimedEdge edge) {
-        return edge == null ? 0 : edge.responseMicros();
+    private static long response(Mark mark) {
+        long chatter = mark.chatter().beforeMicros() + mark.chatter().afterMicros();
+        return mark.edge() == null ? 0 : mark.edge().responseMicros() + chatter;
     }
 
     private static long hand(Mark mark) {

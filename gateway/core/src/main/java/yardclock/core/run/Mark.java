@@ -1,6 +1,7 @@
 package yardclock.core.run;
 
 import yardclock.core.passage.TimedEdge;
+import yardclock.core.reading.Chatter;
 import yardclock.core.time.Carry;
 import yardclock.core.time.Stamp;
 
@@ -16,9 +17,22 @@ import yardclock.core.time.Stamp;
  * @param press who pressed, null where nobody did
  * @param settled the final stamp, a person's spread included; null while there is none
  * @param line the gateway's time line that both stamps are on
+ * @param chatter how far from its edge it can lie because the sensor may have missed one; both
+ *     stamps have it
  */
 public record Mark(
-        Stamp stamp, Source source, TimedEdge edge, Press press, Stamp settled, int line) {
+        Stamp stamp,
+        Source source,
+        TimedEdge edge,
+        Press press,
+        Stamp settled,
+        int line,
+        Chatter chatter) {
+    /** By a person, or of a sensor that does not chatter. */
+    Mark(Stamp stamp, Source source, TimedEdge edge, Press press, Stamp settled, int line) {
+        this(stamp, source, edge, press, settled, line, Chatter.NONE);
+    }
+
     /** What a mark rests on. */
     public enum Source {
         /** A trigger's own edge. */
@@ -40,7 +54,12 @@ public record Mark(
     public record Press(String device, long allowanceMicros) {}
 
     static Mark automatic(TimedEdge edge) {
-        return new Mark(edge.stamp(), Source.AUTOMATIC, edge, null, null, edge.line());
+        return automatic(edge, Chatter.NONE);
+    }
+
+    static Mark automatic(TimedEdge edge, Chatter chatter) {
+        Stamp stamp = edge.stamp().widened(chatter.beforeMicros(), chatter.afterMicros());
+        return new Mark(stamp, Source.AUTOMATIC, edge, null, null, edge.line(), chatter);
     }
 
     public boolean isByHand() {
@@ -66,13 +85,16 @@ public record Mark(
 
     /** With the final stamp of its edge. */
     Mark settledAt(Stamp edgeStamp) {
-        Stamp last = press == null ? edgeStamp : HandMarks.pressed(edgeStamp, press);
-        return new Mark(stamp, source, edge, press, last, line);
+        Stamp last =
+                press == null
+                        ? edgeStamp.widened(chatter.beforeMicros(), chatter.afterMicros())
+                        : HandMarks.pressed(edgeStamp, press);
+        return new Mark(stamp, source, edge, press, last, line, chatter);
     }
 
     /** What a ruling keeps: the value that counted when it was made. */
     Mark asSeen() {
-        return settled == null ? this : new Mark(settled, source, edge, press, null, line);
+        return settled == null ? this : new Mark(settled, source, edge, press, null, line, chatter);
     }
 
     /** The same mark where its time line was moved to. */
@@ -80,7 +102,7 @@ public record Mark(
         long by = carry.of(line);
         TimedEdge moved = edge == null ? null : edge.moved(by);
         Stamp last = settled == null ? null : settled.moved(by);
-        return new Mark(stamp.moved(by), source, moved, press, last, line);
+        return new Mark(stamp.moved(by), source, moved, press, last, line, chatter);
     }
 
     /** The mark that stands, as its clock says in the end; null while that is open. */

@@ -85,6 +85,11 @@ final class Taps {
         return finishes.isEmpty() ? null : finishes.get(0);
     }
 
+    /** Whether a start or a finish was tapped. */
+    boolean isUsed() {
+        return start != null || !finishes.isEmpty();
+    }
+
     /** How many marks a ruling added to what its sensor saw. */
     int addedCount(Checkpoint checkpoint) {
         return addedTo(checkpoint.id()).size();

@@ -123,9 +123,8 @@ final class TurnCauses {
         if (trigger.contacts().isEmpty()) {
             return;
         }
-        boolean isCrossed = crossed.isCrossed(trigger);
-        PointSearch search = new PointSearch(trigger, isCrossed, settleMicros);
-        Cause other = isCrossed ? Cause.CROSSING : Cause.AGAIN;
+        PointSearch search = new PointSearch(trigger, crossed, settleMicros, false);
+        Cause other = crossed.isCrossed(trigger) ? Cause.CROSSING : Cause.AGAIN;
         for (Passage passage : search.passages(edges, fromMicros)) {
             passage(passage, causeOf(passage, readings, other));
         }

@@ -44,7 +44,9 @@ final class TurnJudge {
         if (turn.isClosed) {
             return;
         }
-        Derivation says = new Derivation(course.plan.timing(), course.crossed, turn, nowMicros);
+        Derivation says =
+                new Derivation(
+                        course.plan.timing(), course.crossed, turn, isTapping(turn), nowMicros);
         if (turn.isRuled()) {
             lookForLateEvidence(turn, says, out);
             return;
@@ -57,6 +59,15 @@ final class TurnJudge {
             derive(run, turn, says, nowMicros, out);
         }
         turn.wakeMicros = Math.min(turn.wakeMicros, says.wakeMicros());
+    }
+
+    /**
+     * Whether somebody taps this candidate's starts and finishes, here or at an earlier station.
+     */
+    private boolean isTapping(Turn turn) {
+        Attempt attempt = course.attempts.get(turn.number);
+        return turn.taps.isUsed()
+                || attempt != null && attempt.turns.stream().anyMatch(t -> t.taps.isUsed());
     }
 
     /** The start if there is one now, and then the turn has its owner. */
@@ -185,6 +196,8 @@ final class TurnJudge {
             return;
         }
         turn.finishByFallback = finish.byFallback();
+        boolean isDoubtOver = turn.late && says.hasStart();
+        turn.late &= !isDoubtOver;
         if (!turn.finishConcluded) {
             conclude(run, turn, finish.mark(), nowMicros, out);
         } else if (!isSame(finish.mark(), turn.finish)) {
@@ -192,7 +205,7 @@ final class TurnJudge {
             turn.compareOnOneClock(course.clocks);
             tellChanged(turn, FINISH, turn.finish, out);
             leftOtherwise(turn, nowMicros, out);
-        } else if (wasDoubtful != turn.disagrees || isReadOtherwise) {
+        } else if (wasDoubtful != turn.disagrees || isReadOtherwise || isDoubtOver) {
             bump(turn);
         }
     }

@@ -110,7 +110,7 @@ class FinishesTest {
         yard.after(11.4);
         assertThat(yard.split(101, "drag").state()).isEqualTo("incomplete");
         yard.after(0.2);
-        assertThat(yard.split(101, "drag").state()).isEqualTo("proposed");
+        assertThat(yard.split(101, "drag").state()).isEqualTo("ambiguous");
         assertThat(yard.split(101, "drag").finishMicros()).isCloseTo(tapped, within(10_000L));
         assertThat(yard.split(101, "drag").why()).contains("tap stands in");
         assertThat(yard.split(101, "drag").automaticMicros()).isEqualTo(-1);

@@ -135,9 +135,11 @@ class SettlingTest {
         Result.SplitLine drag = yard.split(101, "drag");
         long mats = drag.upperMicros() - drag.lowerMicros();
         Result.SplitLine bag = yard.split(101, "bag");
-        // Two sensors of 2 ms, 0.8 ms of reading, and the rate over ten seconds.
-        assertThat(mats).as("drag: mat and beam on u2").isBetween(4_000L, 5_800L);
-        assertThat(bag.upperMicros() - bag.lowerMicros()).as("bag: u4").isBetween(4_000L, 5_800L);
+        // Two sensors of 2 ms that may chatter for 20 ms each, 0.8 ms of reading, and the rate over
+        // ten seconds.
+        assertThat(mats).as("drag: mat and beam on u2").isBetween(44_000L, 45_800L);
+        long contacts = bag.upperMicros() - bag.lowerMicros();
+        assertThat(contacts).as("bag: u4").isBetween(44_000L, 45_800L);
         Result result = yard.result(101);
         assertThat(result.upperMicros() - result.lowerMicros())
                 .as("the course, from u2 to u7")

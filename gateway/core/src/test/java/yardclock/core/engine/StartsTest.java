@@ -116,7 +116,7 @@ class StartsTest {
         yard.after(3).edge("u2/3", 1);
         yard.after(0.5).edge("u2/3", 0);
         yard.after(3);
-        assertThat(yard.split(101, "drag").state()).isEqualTo("proposed");
+        assertThat(yard.split(101, "drag").state()).isEqualTo("ambiguous");
         walk.leaveMat("u2/1"); // the crew, resetting
         yard.after(3);
         assertThat(yard.split(101, "drag").startMicros()).isEqualTo(tapped);

@@ -117,7 +117,7 @@ class StationRoundTest {
         assertThat(yard.facts(FactKind.ALARM)).hasSize(1);
         walk.tap("drag", "post").tap("drag", "finish");
         yard.after(12);
-        assertThat(yard.split(101, "drag").state()).isEqualTo("proposed");
+        assertThat(yard.split(101, "drag").state()).isEqualTo("ambiguous");
     }
 
     @Test

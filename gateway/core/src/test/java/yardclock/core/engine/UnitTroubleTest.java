@@ -109,7 +109,7 @@ class UnitTroubleTest {
         late.ok("proctor1", new Act.Tap(101, "drag", "start"));
         late.after(10).ok("proctor1", new Act.Tap(101, "drag", "finish"));
         late.after(12);
-        assertThat(late.split(101, "drag").state()).isEqualTo("proposed");
+        assertThat(late.split(101, "drag").state()).isEqualTo("ambiguous");
     }
 
     @Test
