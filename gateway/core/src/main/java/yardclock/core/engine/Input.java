@@ -12,6 +12,9 @@ import java.util.List;
  * Everything that can reach the engine. Inputs are raw: what a unit or a person said, unjudged.
  * They are journalled first and applied after; the journal's rows are exactly these records.
  *
+ * <p>The frequent ones write their text themselves, letter for letter as any record does: it is
+ * digested with every entry, and a record's own way of writing it parses a format each time.
+ *
  * <p>Ticks are microseconds since a unit's boot; names ending in {@code Micros} are microseconds of
  * gateway time unless they say otherwise. Ids are strings, nothing is a fraction.
  */
@@ -85,6 +88,23 @@ public sealed interface Input {
         public InputKind kind() {
             return InputKind.EDGE;
         }
+
+        @Override
+        public String toString() {
+            return "Edge[unit="
+                    + unit
+                    + ", boot="
+                    + boot
+                    + ", seq="
+                    + seq
+                    + ", sensor="
+                    + sensor
+                    + ", state="
+                    + state
+                    + ", tick="
+                    + tick
+                    + ']';
+        }
     }
 
     /**
@@ -118,6 +138,35 @@ public sealed interface Input {
         public InputKind kind() {
             return InputKind.HEALTH;
         }
+
+        @Override
+        public String toString() {
+            return "Health[unit="
+                    + unit
+                    + ", boot="
+                    + boot
+                    + ", tick="
+                    + tick
+                    + ", nextSeq="
+                    + nextSeq
+                    + ", batteryMillivolts="
+                    + batteryMillivolts
+                    + ", rssiDbm="
+                    + rssiDbm
+                    + ", bufferFill="
+                    + bufferFill
+                    + ", lowestFreeMemory="
+                    + lowestFreeMemory
+                    + ", firmware="
+                    + firmware
+                    + ", contract="
+                    + contract
+                    + ", sensorStates="
+                    + sensorStates
+                    + ", accessPoint="
+                    + accessPoint
+                    + ']';
+        }
     }
 
     /** The broker delivered a unit's last will. */
@@ -141,6 +190,25 @@ public sealed interface Input {
         @Override
         public InputKind kind() {
             return InputKind.EXCHANGE;
+        }
+
+        @Override
+        public String toString() {
+            return "ExchangeAnswered[unit="
+                    + unit
+                    + ", boot="
+                    + boot
+                    + ", id="
+                    + id
+                    + ", gatewaySentMicros="
+                    + gatewaySentMicros
+                    + ", unitReceivedTick="
+                    + unitReceivedTick
+                    + ", unitSentTick="
+                    + unitSentTick
+                    + ", gatewayReceivedMicros="
+                    + gatewayReceivedMicros
+                    + ']';
         }
     }
 
@@ -174,6 +242,25 @@ public sealed interface Input {
         @Override
         public InputKind kind() {
             return InputKind.TABLET_EXCHANGE;
+        }
+
+        @Override
+        public String toString() {
+            return "TabletExchange[device="
+                    + device
+                    + ", boot="
+                    + boot
+                    + ", id="
+                    + id
+                    + ", gatewaySentMicros="
+                    + gatewaySentMicros
+                    + ", tabletReceivedTick="
+                    + tabletReceivedTick
+                    + ", tabletSentTick="
+                    + tabletSentTick
+                    + ", gatewayReceivedMicros="
+                    + gatewayReceivedMicros
+                    + ']';
         }
     }
 

@@ -1,9 +1,9 @@
 package yardclock.core.intake;
 
-import java.util.ArrayDeque;
-import java.util.Deque;
 import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * One unit's answers to clock exchanges, by the ids of the questions: which came twice, and how
@@ -23,8 +23,8 @@ public final class AnswerLedger {
 
     private static final int NUMBER_DIGITS = 15;
 
-    private final Deque<String> ids = new ArrayDeque<>();
-    private final Deque<Long> answered = new ArrayDeque<>();
+    private final Set<String> ids = new LinkedHashSet<>();
+    private final Set<Long> answered = new LinkedHashSet<>();
     private final Map<AnswerRefusal, Long> refused = new EnumMap<>(AnswerRefusal.class);
     private String series = "";
     private long newest;
@@ -32,13 +32,12 @@ public final class AnswerLedger {
 
     /** Takes an answer; false when its question was answered before. */
     public boolean take(String id) {
-        if (ids.contains(id)) {
+        if (!ids.add(id)) {
             refuse(AnswerRefusal.AGAIN, 1);
             return false;
         }
-        ids.addLast(id);
         if (ids.size() > IDS_KEPT) {
-            ids.removeFirst();
+            ids.remove(ids.iterator().next());
         }
         count(id);
         return true;
@@ -56,9 +55,7 @@ public final class AnswerLedger {
             newest = 0;
         }
         newest = Math.max(newest, number);
-        if (!answered.contains(number)) {
-            answered.addLast(number);
-        }
+        answered.add(number);
         answered.removeIf(one -> one <= newest - ASKS_LOOKED_AT);
     }
 

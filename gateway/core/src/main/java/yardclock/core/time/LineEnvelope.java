@@ -8,11 +8,16 @@ package yardclock.core.time;
 final class LineEnvelope {
     private final double[] slope;
     private final double[] height;
+
+    /** Where a line crosses the one before it; rises with the lines. */
+    private final double[] crossing;
+
     private int size;
 
     LineEnvelope(int capacity) {
         slope = new double[capacity];
         height = new double[capacity];
+        crossing = new double[capacity];
     }
 
     /** Adds the line {@code slope · x + height}; its slope must not be below the last one's. */
@@ -23,24 +28,20 @@ final class LineEnvelope {
             }
             size--;
         }
-        while (size >= 2 && isHidden(newSlope, newHeight)) {
+        double corner = crossingLast(newSlope, newHeight);
+        while (size >= 2 && corner <= crossing[size - 1]) {
+            // The last line is nowhere the highest once the new one is in.
             size--;
+            corner = crossingLast(newSlope, newHeight);
         }
         slope[size] = newSlope;
         height[size] = newHeight;
+        crossing[size] = corner;
         size++;
     }
 
-    /** Whether the last line is nowhere the highest once the new one is in. */
-    private boolean isHidden(double newSlope, double newHeight) {
-        double oldCorner =
-                corner(slope[size - 2], height[size - 2], slope[size - 1], height[size - 1]);
-        double newCorner = corner(slope[size - 1], height[size - 1], newSlope, newHeight);
-        return newCorner <= oldCorner;
-    }
-
-    private static double corner(double slopeA, double heightA, double slopeB, double heightB) {
-        return (heightA - heightB) / (slopeB - slopeA);
+    private double crossingLast(double newSlope, double newHeight) {
+        return size == 0 ? 0 : (height[size - 1] - newHeight) / (newSlope - slope[size - 1]);
     }
 
     int corners() {
@@ -49,7 +50,7 @@ final class LineEnvelope {
 
     /** Where the i-th and the next line cross; corners rise with i. */
     double corner(int i) {
-        return corner(slope[i], height[i], slope[i + 1], height[i + 1]);
+        return crossing[i + 1];
     }
 
     double at(double x) {
@@ -63,6 +64,23 @@ final class LineEnvelope {
                 high = middle;
             }
         }
-        return slope[low] * x + height[low];
+        return value(low, x);
+    }
+
+    /** The same at many arguments, which must not fall. */
+    double[] at(double[] rising) {
+        double[] values = new double[rising.length];
+        int line = 0;
+        for (int i = 0; i < rising.length; i++) {
+            while (line < size - 1 && corner(line) < rising[i]) {
+                line++;
+            }
+            values[i] = value(line, rising[i]);
+        }
+        return values;
+    }
+
+    private double value(int line, double x) {
+        return slope[line] * x + height[line];
     }
 }

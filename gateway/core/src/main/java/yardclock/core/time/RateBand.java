@@ -36,31 +36,29 @@ record RateBand(
     static RateBand solve(
             LineEnvelope lower, LineEnvelope upperNegated, double slowest, double fastest) {
         double[] corners = corners(lower, upperNegated, slowest, fastest);
+        double[] least = lower.at(corners);
+        double[] mostNegated = upperNegated.at(corners);
+        double[] room = new double[corners.length];
         int best = 0;
-        double most = room(lower, upperNegated, corners[0]);
-        for (int i = 1; i < corners.length; i++) {
-            double here = room(lower, upperNegated, corners[i]);
-            if (here > most) {
-                best = i;
-                most = here;
-            }
+        for (int i = 0; i < corners.length; i++) {
+            room[i] = -mostNegated[i] - least[i];
+            best = room[i] > room[best] ? i : best;
         }
-        if (most < 0) {
+        if (room[best] < 0) {
             return null;
         }
-        double from = edge(lower, upperNegated, corners, best, -1);
-        double to = edge(lower, upperNegated, corners, best, 1);
+        double from = edge(corners, room, best, -1);
+        double to = edge(corners, room, best, 1);
         double lowest = Math.min(lower.at(from), lower.at(to));
         double highest = Math.max(-upperNegated.at(from), -upperNegated.at(to));
-        for (double corner : corners) {
-            if (corner >= from && corner <= to) {
-                lowest = Math.min(lowest, lower.at(corner));
-                highest = Math.max(highest, -upperNegated.at(corner));
+        for (int i = 0; i < corners.length; i++) {
+            if (corners[i] >= from && corners[i] <= to) {
+                lowest = Math.min(lowest, least[i]);
+                highest = Math.max(highest, -mostNegated[i]);
             }
         }
-        double rate = corners[best];
-        double centre = (lower.at(rate) - upperNegated.at(rate)) / 2;
-        return new RateBand(lowest, highest, from, to, rate, centre);
+        double centre = (least[best] - mostNegated[best]) / 2;
+        return new RateBand(lowest, highest, from, to, corners[best], centre);
     }
 
     private static double[] corners(
@@ -82,17 +80,12 @@ record RateBand(
         return used;
     }
 
-    private static double room(LineEnvelope lower, LineEnvelope upperNegated, double rate) {
-        return -upperNegated.at(rate) - lower.at(rate);
-    }
-
     /** From the best corner outwards: the last rate that still leaves room. */
-    private static double edge(
-            LineEnvelope lower, LineEnvelope upperNegated, double[] corners, int best, int step) {
+    private static double edge(double[] corners, double[] room, int best, int step) {
         int i = best;
         while (i + step >= 0 && i + step < corners.length) {
-            double here = room(lower, upperNegated, corners[i]);
-            double there = room(lower, upperNegated, corners[i + step]);
+            double here = room[i];
+            double there = room[i + step];
             if (there < 0) {
                 double part = here / (here - there);
                 return corners[i] + part * (corners[i + step] - corners[i]);
