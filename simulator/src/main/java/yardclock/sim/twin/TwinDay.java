@@ -61,6 +61,9 @@ public final class TwinDay {
     /** The longest outage and some time to send what was kept. */
     private static final long DELIVERY_MICROS = 600_000_000;
 
+    /** Without news, people look again after so long. */
+    private static final long QUIET_MICROS = 5_000_000;
+
     private static final int PROCTORS = 5;
 
     private final VirtualStage stage = new VirtualStage(1);
@@ -81,6 +84,7 @@ public final class TwinDay {
     private final Witness witness = new Witness();
     private final List<Diary.Happening> diary = new ArrayList<>();
     private boolean isNews = true;
+    private long drawnMicros;
     private boolean over;
 
     public TwinDay(long seed, int candidates) {
@@ -212,10 +216,11 @@ public final class TwinDay {
         isNews |= !isQuiet || outcome.facts().stream().anyMatch(f -> f.kind().onFeed());
     }
 
-    /** Nobody looks at a frame that shows what the last one did. */
+    /** Nobody looks at a frame that shows what the last one did, unless after a while. */
     private void draw(Engine engine, Engine.View view) {
-        if (isNews || view.gatewayMicros() % 5_000_000 < 1_000_000) {
+        if (isNews || view.gatewayMicros() - drawnMicros >= QUIET_MICROS) {
             isNews = false;
+            drawnMicros = view.gatewayMicros();
             tablets.forEach(tablet -> tablet.draw(engine, view));
         }
     }
