@@ -99,8 +99,9 @@ class FollowOneCandidateTest {
     }
 
     /**
-     * All clean ones with one press, then one by one what the gateway would not call clean: on a
-     * busy machine an interval may be too wide, and then a proctor has to look.
+     * All clean ones with one press, then one by one what the gateway would not call clean: others
+     * cross some finishes too, and this proctor taps none of them; and on a busy machine an
+     * interval may be too wide.
      */
     private static void confirmAll(Page post) {
         Locator splits = post.locator("ol.splits > li");
@@ -111,7 +112,6 @@ class FollowOneCandidateTest {
         Locator clean = post.locator("[data-act=confirm-all]");
         assertThat(clean.innerText()).as(shown).matches("Confirm all \\d clean");
         int left = STATIONS - Integer.parseInt(clean.innerText().replaceAll("\\D", ""));
-        assertThat(left).as(shown).isLessThan(STATIONS / 2);
         clean.click();
         for (; left > 0; left--) {
             soon(open).hasCount(left);
