@@ -10,12 +10,12 @@ import picocli.CommandLine.Spec;
         name = "bench",
         description = "Measurements, each printed beside baselines of the same run.",
         mixinStandardHelpOptions = true,
-        subcommands = BenchClockCommand.class)
+        subcommands = {BenchClockCommand.class, BenchDayCommand.class})
 final class BenchCommand implements Runnable {
     @Spec private CommandSpec spec;
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Say what to measure: clock");
+        throw new ParameterException(spec.commandLine(), "Say what to measure: clock or day");
     }
 }

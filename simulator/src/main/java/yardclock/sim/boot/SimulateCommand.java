@@ -59,7 +59,9 @@ final class SimulateCommand implements Callable<Integer> {
             names = "--seeds",
             paramLabel = "N",
             defaultValue = "1",
-            description = "plays so many days, from --seed on; rough days are also added up")
+            description =
+                    "plays so many days, from --seed on, as many at once as there are cores; rough"
+                            + " days are also added up")
     private int seeds;
 
     @Option(
@@ -72,6 +74,9 @@ final class SimulateCommand implements Callable<Integer> {
             names = "--wrong",
             description = "rough: tells of each split that was wrong or not clean, in words")
     private boolean wrong;
+
+    private int code;
+    private RoughFigures all;
 
     @Override
     public Integer call() {
@@ -88,40 +93,51 @@ final class SimulateCommand implements Callable<Integer> {
     }
 
     private int kind() {
-        int code = 0;
-        for (long next = seed; next < seed + seeds; next++) {
-            TwinDay day = new TwinDay(next, candidates == null ? KIND_DAY : candidates);
-            if (!day.play()) {
-                return unfinished(next);
-            }
-            TwinFigures figures = day.figures();
-            out().println(figures.line());
-            code = figures.agrees() ? code : 1;
-        }
+        int many = candidates == null ? KIND_DAY : candidates;
+        DaysAtOnce.play(seed, seeds, next -> playKind(next, many), this::tell);
         return code;
     }
 
+    private static Played playKind(long seed, int many) {
+        TwinDay day = new TwinDay(seed, many);
+        boolean isOver = day.play();
+        return new Played(seed, isOver, isOver ? day.figures() : null, null, List.of());
+    }
+
     private int rough() {
-        RoughFigures all = null;
-        int code = 0;
-        for (long next = seed; next < seed + seeds; next++) {
-            int many = candidates == null ? ROUGH_DAY : candidates;
-            long begun = System.nanoTime();
-            TwinDay day = new TwinDay(next, many, Scenario.ROUGH);
-            code = day.play() ? code : unfinished(next);
-            long millis = TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - begun);
-            RoughFigures figures = day.roughFigures(millis);
-            out().println(figures.line());
-            out().flush();
-            if (wrong) {
-                day.referee().tales().forEach(out()::println);
-            }
-            all = all == null ? figures : all.plus(figures);
-        }
+        int many = candidates == null ? ROUGH_DAY : candidates;
+        DaysAtOnce.play(seed, seeds, next -> playRough(next, many), this::tell);
         if (seeds > 1) {
             out().println(all.line());
         }
         return sayWhatIsBroken(all) ? 1 : code;
+    }
+
+    private Played playRough(long seed, int many) {
+        long begun = System.nanoTime();
+        TwinDay day = new TwinDay(seed, many, Scenario.ROUGH);
+        boolean isOver = day.play();
+        long millis = TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - begun);
+        List<String> tales = wrong ? day.referee().tales() : List.of();
+        return new Played(seed, isOver, null, day.roughFigures(millis), tales);
+    }
+
+    /** What is left of a day; of the two figures only those of its scenario. */
+    private record Played(
+            long seed, boolean isOver, TwinFigures kind, RoughFigures rough, List<String> tales) {}
+
+    /** In the order of the seeds. */
+    private void tell(Played day) {
+        code = day.isOver() ? code : unfinished(day.seed());
+        if (day.rough() != null) {
+            out().println(day.rough().line());
+            day.tales().forEach(out()::println);
+            all = all == null ? day.rough() : all.plus(day.rough());
+        } else if (day.kind() != null) {
+            out().println(day.kind().line());
+            code = day.kind().agrees() ? code : 1;
+        }
+        out().flush();
     }
 
     private boolean sayWhatIsBroken(RoughFigures figures) {
