@@ -1,5 +1,7 @@
 package yardclock.core.intake;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
@@ -24,7 +26,7 @@ public final class AnswerLedger {
     private static final int NUMBER_DIGITS = 15;
 
     private final Set<String> ids = new LinkedHashSet<>();
-    private final Set<Long> answered = new LinkedHashSet<>();
+    private final Deque<Long> answered = new ArrayDeque<>();
     private final Map<AnswerRefusal, Long> refused = new EnumMap<>(AnswerRefusal.class);
     private String series = "";
     private long newest;
@@ -54,8 +56,10 @@ public final class AnswerLedger {
             answered.clear();
             newest = 0;
         }
+        if (number > newest || !answered.contains(number)) {
+            answered.addLast(number);
+        }
         newest = Math.max(newest, number);
-        answered.add(number);
         answered.removeIf(one -> one <= newest - ASKS_LOOKED_AT);
     }
 
