@@ -5,6 +5,7 @@ import { Page } from "../parts/page.js";
 import { courseMap } from "../parts/course-map.js";
 import { heatCard } from "../parts/heat-card.js";
 import { warnings } from "../parts/sentences.js";
+import { tray } from "../parts/tray.js";
 import { patch } from "../parts/stations.js";
 import { say } from "../lib/say.js";
 import { acts, reasonsFor } from "../lib/acts.js";
@@ -34,7 +35,7 @@ class Control extends Page {
           <h2 id="course" class="aside">${say("control.course")}</h2>
           ${courseMap(frame.stations, frame.onCourse, this.now())}
         </section>
-        ${onCourse(this, frame)} ${doneList(this, frame.done)}
+        ${onCourse(this, frame)} ${tray(frame)} ${doneList(this, frame.done)}
         ${this.leads ? codeMaker(this) : nothing}
       </div>
       <div class="control-rest">

@@ -36,6 +36,11 @@ function line(page, candidate, split) {
         })}</span>` : nothing}</p>
       ${secondClock(split)}
       <p>${stateWords(split)}${text(split.why) ? html`: ${text(split.why)}` : nothing}</p>
+      ${split.readings?.length > 0 ? readings(split.readings) : nothing}
+      ${split.tie ? html`<p>${say("splits.tie")}</p>` : nothing}
+      ${split.late ? html`<p><span aria-hidden="true">! </span>${text(split.late.words)}${
+        split.late.splitMicros >= 0 ? html` (${minutesTenths(split.late.splitMicros)})` : nothing
+      }</p>` : nothing}
     </div>
     ${isRuled(split) || split.waits ? nothing : html`<div class="row">
       ${timed ? page.button(
@@ -60,8 +65,16 @@ function stateWords(split) {
   if (isRuled(split)) return html`<span aria-hidden="true">✓ </span><strong>${state}</strong>`;
   const mark = split.clean ? "○" : "!";
   return html`<span aria-hidden="true">${mark} </span><strong>${state}, ${say(
-    split.clean ? "splits.clean" : "splits.unclean",
+    `label.${split.label}`,
   )}</strong>`;
+}
+
+function readings(all) {
+  return html`<ol class="readings" aria-label=${say("splits.readings")}>
+    ${all.map((reading) => html`<li>${minutesTenths(reading.splitMicros)} ${say("splits.width", {
+      half: halfWidth(reading.lowerMicros, reading.upperMicros),
+    })}: ${text(reading.words)}</li>`)}
+  </ol>`;
 }
 
 /**

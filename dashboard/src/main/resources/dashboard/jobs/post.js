@@ -9,11 +9,21 @@ import { ownClock } from "../lib/own-clock.js";
 import { callZone, markAndFinish, resumeZone, startZone } from "./post-zones.js";
 import { missing } from "./post-state.js";
 import { splits } from "./post-splits.js";
+import { tray } from "../parts/tray.js";
 import { openCall } from "./post-call.js";
 import { WaterLock } from "./post-lock.js";
 import { LinkedPost } from "./post-link.js";
 import { gapNotes } from "./post-waiting.js";
 import { install } from "./post-install.js";
+
+/** What the station just left still wants, while the candidate can go back. */
+function leftBehind(candidate, at) {
+  const left = (candidate.missing ?? []).filter((each) => each.station !== at.id);
+  if (left.length === 0) return nothing;
+  return html`<p class="put-right" role="alert"><span aria-hidden="true">! </span>${say("missing.title")}: ${
+    left.map((each) => text(each.words)).join(", ")
+  }</p>`;
+}
 
 class Post extends LinkedPost {
   job = { name: "post", roles: ["proctor"], stream: "post" };
@@ -40,7 +50,7 @@ class Post extends LinkedPost {
     return html`
       <div class="over">${gapNotes(this)} ${this.#who(candidate, under)}</div>
       ${under ? this.#zones(candidate) : nothing}
-      ${candidate.phase === "finished" ? splits(this, candidate) : nothing}
+      ${candidate.phase === "finished" ? html`${splits(this, candidate)} ${tray(frame)}` : nothing}
       ${candidate.phase === "done" ? this.#done(candidate) : nothing}
     `;
   }
@@ -67,6 +77,7 @@ class Post extends LinkedPost {
       <p>${candidate.phase === "walking" ? say("post.walking", place) : say("post.station-of", place)}</p>
       <h3>${text(at.name)}</h3>
       ${alone ? nothing : html`<p>${text(at.task)}</p>`}
+      ${leftBehind(candidate, at)}
       ${at.started ? nothing : this.#readiness(at)}
       ${at.started && unseen.length === 0 ? html`<p>${at.finishJudged
         ? say("post.finish-judged")

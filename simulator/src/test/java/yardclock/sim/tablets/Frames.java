@@ -22,12 +22,12 @@ final class Frames {
     }
 
     static PostFrame free() {
-        return new PostFrame(head(0), "t-1", "Alder", null);
+        return new PostFrame(head(0), "t-1", "Alder", null, List.of(), 0);
     }
 
     /** A frame as new as the candidate's revision. */
     static PostFrame of(PostFrame.Candidate candidate) {
-        return new PostFrame(head(candidate.revision()), "t-1", "Alder", candidate);
+        return new PostFrame(head(candidate.revision()), "t-1", "Alder", candidate, List.of(), 0);
     }
 
     static PostFrame.Candidate released(int number, boolean canGiveStart) {
@@ -38,6 +38,7 @@ final class Frames {
                 canGiveStart,
                 -1,
                 at(0, StationView.State.READY),
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of(),
@@ -53,6 +54,7 @@ final class Frames {
                 false,
                 -1,
                 at(station, state),
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of(),
@@ -72,12 +74,27 @@ final class Frames {
                 List.of(),
                 List.of(),
                 splits,
+                List.of(),
                 result,
                 false);
     }
 
     static PostFrame.Split split(String station, String state, boolean clean) {
-        return new PostFrame.Split(station, NO_TEXT, state, clean, 50_000_000, 0, 0, -1, NO_TEXT);
+        String label = clean ? "clean" : "look";
+        return new PostFrame.Split(
+                station,
+                NO_TEXT,
+                state,
+                clean,
+                50_000_000,
+                0,
+                0,
+                -1,
+                NO_TEXT,
+                label,
+                List.of(),
+                null,
+                false);
     }
 
     private static PostFrame.At at(int index, StationView.State state) {

@@ -11,7 +11,9 @@ public record ControlFrame(
         List<ProctorView> proctors,
         List<WaitingView> waiting,
         List<DoneView> done,
-        List<String> alarms) {
+        List<String> alarms,
+        List<TrayView> tray,
+        int trayRest) {
 
     /**
      * The next candidate and what still stands against a release.

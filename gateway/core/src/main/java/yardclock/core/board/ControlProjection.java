@@ -16,6 +16,8 @@ import java.util.Optional;
 
 /** Makes the coordinator's frame. */
 public final class ControlProjection {
+    private static final int TRAY_LISTED = 24;
+
     private final Picture picture;
     private final CourseRun course;
 
@@ -25,6 +27,7 @@ public final class ControlProjection {
     }
 
     public ControlFrame frame() {
+        Tray tray = Tray.of(picture, TRAY_LISTED);
         return new ControlFrame(
                 picture.head(),
                 next(),
@@ -33,7 +36,9 @@ public final class ControlProjection {
                 proctors(),
                 waiting(),
                 done(),
-                picture.moment().alarms());
+                picture.moment().alarms(),
+                tray.listed(),
+                tray.rest());
     }
 
     private ControlFrame.Next next() {

@@ -1,7 +1,9 @@
 package yardclock.core.board;
 
 import yardclock.core.calibration.Calibrations;
+import yardclock.core.course.SensorPlan;
 import yardclock.core.course.SensorRef;
+import yardclock.core.course.Text;
 import yardclock.core.health.Unit;
 import yardclock.core.health.UnitStatus;
 import yardclock.core.heat.HeatWatch;
@@ -65,6 +67,18 @@ public record Picture(
                 .mapToInt(u -> u.status().sensorState(sensor.sensor()))
                 .findFirst()
                 .orElse(-1);
+    }
+
+    Text sensorName(SensorRef sensor) {
+        return course.plan()
+                .fieldUnit(sensor.unit())
+                .flatMap(
+                        u ->
+                                u.sensors().stream()
+                                        .filter(s -> s.number() == sensor.sensor())
+                                        .findFirst())
+                .map(SensorPlan::name)
+                .orElse(new Text(sensor.toString(), sensor.toString()));
     }
 
     StationView station(StationRun run) {

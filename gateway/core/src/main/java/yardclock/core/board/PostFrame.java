@@ -9,8 +9,15 @@ import java.util.List;
  * course is done and the proctor gathers confirmations.
  *
  * @param candidate null while the proctor is free
+ * @param tray passages that are nobody's, newest first; {@code trayRest} more are not listed
  */
-public record PostFrame(Head head, String device, String person, Candidate candidate) {
+public record PostFrame(
+        Head head,
+        String device,
+        String person,
+        Candidate candidate,
+        List<TrayView> tray,
+        int trayRest) {
 
     /**
      * The candidate beside the proctor.
@@ -23,6 +30,7 @@ public record PostFrame(Head head, String device, String person, Candidate candi
      * @param ahead the stations after this one in course order: a page that loses its link goes on
      *     by them
      * @param splits empty until the course is done
+     * @param missing required acts not seen when the finish was, while they can be put right
      */
     public record Candidate(
             int number,
@@ -34,6 +42,7 @@ public record PostFrame(Head head, String device, String person, Candidate candi
             List<At> ahead,
             List<Warning> calls,
             List<Split> splits,
+            List<Missing> missing,
             String result,
             boolean told) {}
 
@@ -61,6 +70,9 @@ public record PostFrame(Head head, String device, String person, Candidate candi
     /** A checkpoint: how often it was seen, how often it must be. */
     public record Point(String id, Text name, int seen, int count, boolean byProctor) {}
 
+    /** A required act that was not seen, at the station whose finish was seen or tapped last. */
+    public record Missing(String station, String checkpoint, Text words, int seen, int count) {}
+
     /** A criterion as words to press. */
     public record CriterionView(String id, String kind, Text words, int warnings, int faults) {}
 
@@ -76,6 +88,10 @@ public record PostFrame(Head head, String device, String person, Candidate candi
      * @param lowerMicros the interval of the split
      * @param handMicros the split by the proctor's own taps, or −1
      * @param why how the finish was found, or what is missing
+     * @param label clean, provisional, ambiguous or look
+     * @param readings best first; empty unless ambiguous
+     * @param late what came after the ruling and speaks against it; or null
+     * @param tie whether another candidate's mark here may have been in the other order
      */
     public record Split(
             String station,
@@ -86,5 +102,15 @@ public record PostFrame(Head head, String device, String person, Candidate candi
             long lowerMicros,
             long upperMicros,
             long handMicros,
-            Text why) {}
+            Text why,
+            String label,
+            List<Reading> readings,
+            Late late,
+            boolean tie) {}
+
+    /** One way to understand an ambiguous split. */
+    public record Reading(long splitMicros, long lowerMicros, long upperMicros, Text words) {}
+
+    /** What came after the ruling that stands; splitMicros −1 when it gives no split. */
+    public record Late(long splitMicros, Text words) {}
 }

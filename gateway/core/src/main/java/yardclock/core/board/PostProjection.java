@@ -3,11 +3,13 @@ package yardclock.core.board;
 import yardclock.core.course.Checkpoint;
 import yardclock.core.course.Criterion;
 import yardclock.core.course.Station;
+import yardclock.core.course.Text;
 import yardclock.core.result.Results;
 import yardclock.core.run.Attempt;
 import yardclock.core.run.CourseRun;
 import yardclock.core.run.Movements;
 import yardclock.core.run.Split;
+import yardclock.core.run.SplitReadings;
 import yardclock.core.run.Splits;
 import yardclock.core.run.StationRun;
 import yardclock.core.run.Turn;
@@ -18,6 +20,12 @@ import java.util.stream.IntStream;
 
 /** Makes one proctor's frame. Splits appear only once the course is done. */
 public final class PostProjection {
+    private static final int TRAY_LISTED = 8;
+    private static final Text LATE =
+            new Text(
+                    "a reading came after the ruling and speaks against it; the ruling stands",
+                    "una lectura llegó después de la decisión y la contradice; la decisión vale");
+
     private final Picture picture;
     private final CourseRun course;
     private final String device;
@@ -30,11 +38,14 @@ public final class PostProjection {
 
     public PostFrame frame() {
         Optional<Attempt> attempt = course.beside(device).or(() -> course.toTell(device));
+        Tray tray = Tray.of(picture, TRAY_LISTED);
         return new PostFrame(
                 picture.head(),
                 device,
                 picture.person(device),
-                attempt.map(this::candidate).orElse(null));
+                attempt.map(this::candidate).orElse(null),
+                tray.listed(),
+                tray.rest());
     }
 
     private PostFrame.Candidate candidate(Attempt attempt) {
@@ -48,11 +59,30 @@ public final class PostProjection {
                 isThrough ? null : at(attempt, attempt.stationIndex()),
                 isThrough ? List.of() : ahead(attempt),
                 calls(attempt),
-                isThrough
-                        ? attempt.turns().stream().map(PostProjection::split).toList()
-                        : List.of(),
+                isThrough ? attempt.turns().stream().map(this::split).toList() : List.of(),
+                missing(attempt),
                 attempt.isDone() ? Results.standing(course.plan(), attempt).outcome() : "",
                 attempt.isTold());
+    }
+
+    /** Of the station they were at last, until the next one begins. */
+    private static List<PostFrame.Missing> missing(Attempt attempt) {
+        boolean isOver = attempt.turns().isEmpty() || attempt.isDone();
+        Turn last = isOver ? null : attempt.turns().get(attempt.turns().size() - 1);
+        if (last == null || last.isRuled() || !last.isFinishKnown()) {
+            return List.of();
+        }
+        return last.station().checkpoints().stream()
+                .filter(checkpoint -> !last.isSeen(checkpoint))
+                .map(
+                        checkpoint ->
+                                new PostFrame.Missing(
+                                        last.station().id(),
+                                        checkpoint.id(),
+                                        checkpoint.name(),
+                                        last.seen(checkpoint),
+                                        checkpoint.count()))
+                .toList();
     }
 
     private boolean canGiveStart(Attempt attempt) {
@@ -113,7 +143,18 @@ public final class PostProjection {
                 (int) attempt.faults(station.id(), criterion.id()));
     }
 
-    private static PostFrame.Split split(Turn turn) {
+    private static PostFrame.Reading reading(SplitReadings.SplitReading reading) {
+        return new PostFrame.Reading(
+                reading.micros(), reading.lowerMicros(), reading.upperMicros(), reading.words());
+    }
+
+    private static PostFrame.Late late(Turn turn) {
+        return turn.isRuled() && turn.hasLateEvidence()
+                ? new PostFrame.Late(turn.lateMicros(), LATE)
+                : null;
+    }
+
+    private PostFrame.Split split(Turn turn) {
         Split split = Splits.of(turn);
         return new PostFrame.Split(
                 split.station(),
@@ -124,6 +165,10 @@ public final class PostProjection {
                 split.lowerMicros(),
                 split.upperMicros(),
                 split.handMicros(),
-                split.why());
+                split.why(),
+                split.label().word(),
+                SplitReadings.of(turn).stream().map(PostProjection::reading).toList(),
+                late(turn),
+                course.station(split.station()).map(run -> run.isTied(turn)).orElse(false));
     }
 }

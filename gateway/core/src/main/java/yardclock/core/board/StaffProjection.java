@@ -2,7 +2,6 @@ package yardclock.core.board;
 
 import yardclock.core.course.Contact;
 import yardclock.core.course.SensorPlan;
-import yardclock.core.course.SensorRef;
 import yardclock.core.course.Text;
 import yardclock.core.health.ClockTrouble;
 import yardclock.core.health.Unit;
@@ -44,7 +43,7 @@ public final class StaffProjection {
         List<Text> open =
                 run.station().homeContacts().stream()
                         .filter(this::isNotHome)
-                        .map(home -> sensorName(home.sensor()))
+                        .map(home -> picture.sensorName(home.sensor()))
                         .toList();
         return new CrewFrame.Reset(
                 run.station().id(), run.station().name(), run.sinceMicros(), open);
@@ -53,19 +52,6 @@ public final class StaffProjection {
     private boolean isNotHome(Contact home) {
         int state = picture.sensorState(home.sensor());
         return state >= 0 && state != home.state();
-    }
-
-    private Text sensorName(SensorRef sensor) {
-        return picture.course()
-                .plan()
-                .fieldUnit(sensor.unit())
-                .flatMap(
-                        u ->
-                                u.sensors().stream()
-                                        .filter(s -> s.number() == sensor.sensor())
-                                        .findFirst())
-                .map(SensorPlan::name)
-                .orElse(new Text(sensor.toString(), sensor.toString()));
     }
 
     public BenchFrame bench() {

@@ -1,6 +1,7 @@
 package yardclock.core.engine;
 
 import yardclock.core.health.Unit;
+import yardclock.core.ordering.Watermark;
 import yardclock.core.passage.EdgeClocks;
 import yardclock.core.passage.TimedEdge;
 import yardclock.core.time.GatewayTime;
@@ -67,6 +68,30 @@ final class FieldClocks implements EdgeClocks {
                                 clock.elapsed(
                                         new StationTick(start.tick()),
                                         new StationTick(finish.tick())));
+    }
+
+    @Override
+    public boolean isPast(String id, long fromMicros, long toMicros) {
+        Unit unit = units.get(id);
+        if (unit == null || !unit.watermark().isHeardOf()) {
+            return true;
+        }
+        return isTold(unit, unit.watermark().present(), fromMicros, toMicros)
+                || isTold(unit, unit.watermark().before(), fromMicros, toMicros);
+    }
+
+    private boolean isTold(Unit unit, Watermark.Told told, long fromMicros, long toMicros) {
+        if (told.isNothing() || told.arrivedMicros() < toMicros) {
+            return false;
+        }
+        GatewayTime arrived = new GatewayTime(told.arrivedMicros());
+        Optional<UnitClock> clock = unit.knownClock(told.boot(), lines.current());
+        return clock.flatMap(c -> c.at(new StationTick(told.fromTick()), arrived))
+                        .filter(from -> from.upperMicros() <= fromMicros)
+                        .isPresent()
+                && clock.flatMap(c -> c.at(new StationTick(told.toTick()), arrived))
+                        .filter(to -> to.lowerMicros() >= toMicros)
+                        .isPresent();
     }
 
     /** A counter that jumped while the gateway was away would contradict the others. */

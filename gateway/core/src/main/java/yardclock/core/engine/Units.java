@@ -230,6 +230,9 @@ final class Units {
         // What was announced last time had until now to arrive; only then is it a gap.
         askForGaps(unit, health.boot(), nowMicros, out);
         ledger.announce(health.nextSeq());
+        long wholeFrom = ledger.wholeFromTick(health.nextSeq());
+        unit.watermark().hear(health.boot(), health.tick(), wholeFrom, nowMicros);
+        course.passing().told(health.unit(), out);
         if (health.bufferFill() > 0) {
             // A `kept` can be lost or overtaken on its way; a unit that still waits is told again.
             out.ask(new Effect.Kept(health.unit(), health.boot(), ledger.contiguous()));

@@ -4,6 +4,7 @@ import yardclock.core.course.FieldUnit;
 import yardclock.core.course.SensorPlan;
 import yardclock.core.intake.AnswerLedger;
 import yardclock.core.intake.UnitLedger;
+import yardclock.core.ordering.Watermark;
 import yardclock.core.time.ClockStatus;
 import yardclock.core.time.ClockTrace;
 import yardclock.core.time.Corrections;
@@ -33,6 +34,7 @@ public final class Unit {
     private final BoundAlarm boundAlarm = new BoundAlarm();
     private final JumpAlarm jumpAlarm = new JumpAlarm();
     private final UnitClocks clocks = new UnitClocks();
+    private final Watermark watermark = new Watermark();
     private final StampOrder order = new StampOrder();
     private final List<Waiting> waiting = new ArrayList<>();
     private final Corrections corrections = new Corrections();
@@ -58,6 +60,11 @@ public final class Unit {
 
     public UnitLedger ledger() {
         return ledger;
+    }
+
+    /** How far nothing it stamped is missing. */
+    public Watermark watermark() {
+        return watermark;
     }
 
     public AnswerLedger answers() {
@@ -111,6 +118,7 @@ public final class Unit {
         clocks.begin(line);
         waiting.replaceAll(edge -> edge.arrivedBy(nowMicros));
         boundAlarm.forget();
+        watermark.forget();
     }
 
     /** Ties the present time line to an earlier one by a boot that ran on; whether it did. */
@@ -258,6 +266,8 @@ public final class Unit {
                 + " "
                 + jumpAlarm
                 + " "
-                + corrections;
+                + corrections
+                + " "
+                + watermark;
     }
 }

@@ -74,6 +74,25 @@ public final class BootLedger {
         return known.getOrDefault(0L, -1L);
     }
 
+    /**
+     * From which tick on no edge below a number is missing: 0 when none ever was, −1 when the
+     * newest of them did not come yet.
+     */
+    public long wholeFromTick(long nextSeq) {
+        if (nextSeq == 0) {
+            return 0;
+        }
+        Map.Entry<Long, Long> range = known.floorEntry(nextSeq - 1);
+        if (range == null || range.getValue() < nextSeq - 1) {
+            return -1;
+        }
+        if (range.getKey() == 0) {
+            return 0;
+        }
+        Map.Entry<Long, RawEdge> first = edges.ceilingEntry(range.getKey());
+        return first == null ? -1 : first.getValue().tick();
+    }
+
     public long announcedNext() {
         return announcedNext;
     }

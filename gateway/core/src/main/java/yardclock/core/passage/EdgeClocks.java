@@ -17,4 +17,11 @@ public interface EdgeClocks {
      * the rate's uncertainty. Empty when they do not share a clock or its rate is not known.
      */
     Optional<Stamp> elapsed(TimedEdge start, TimedEdge finish);
+
+    /**
+     * Whether a unit has handed in everything it stamped between two instants of the present time
+     * line, its clock's interval taken off. A unit of which no sign of life ever came has nothing
+     * to hand in; one that is off line has not.
+     */
+    boolean isPast(String unit, long fromMicros, long toMicros);
 }

@@ -42,6 +42,7 @@ public final class CourseRun {
     final Crossed crossed;
     final TimeLines lines;
     final Account account;
+    private final Passing passing = new Passing(this);
     private final Restart restart = new Restart(this);
     Course status = Course.RUNNING;
     String statusWords = "";
@@ -146,7 +147,6 @@ public final class CourseRun {
         return new EdgeEnds(this);
     }
 
-    /** Every station with a trigger that uses a sensor. */
     List<StationRun> stationsOf(SensorRef sensor) {
         return stationsOfSensor.getOrDefault(sensor, List.of());
     }
@@ -288,6 +288,10 @@ public final class CourseRun {
 
     public TimeLines lines() {
         return lines;
+    }
+
+    public Passing passing() {
+        return passing;
     }
 
     TurnJudge judge() {

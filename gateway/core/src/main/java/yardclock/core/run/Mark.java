@@ -116,4 +116,12 @@ public record Mark(
                         && derived.settled() != null;
         return isFinal ? derived : null;
     }
+
+    /** Whether the intervals overlap, so that either may have been first. */
+    static boolean isTie(Mark one, Mark other) {
+        return one != null
+                && other != null
+                && one.best().lowerMicros() <= other.best().upperMicros()
+                && other.best().lowerMicros() <= one.best().upperMicros();
+    }
 }

@@ -5,7 +5,7 @@ import yardclock.core.course.Text;
 /**
  * A turn's time between start and finish, as it stands now.
  *
- * @param clean whether nothing speaks against confirming it
+ * @param label what it is called before a person looks at it
  * @param micros −1 while incomplete; then so are the limits
  * @param automaticMicros as the triggers gave it, −1 if they did not
  * @param handMicros by the proctor's own taps, −1 without a pair
@@ -14,10 +14,15 @@ import yardclock.core.course.Text;
 public record Split(
         String station,
         SplitState state,
-        boolean clean,
+        SplitLabel label,
         long micros,
         long lowerMicros,
         long upperMicros,
         long automaticMicros,
         long handMicros,
-        Text why) {}
+        Text why) {
+    /** Whether nothing speaks against confirming it. */
+    public boolean clean() {
+        return label == SplitLabel.CLEAN;
+    }
+}

@@ -111,6 +111,7 @@ public final class SplitMovements {
     /** Evidence that was let be while a ruling stood counts again. */
     void judgeAnew(Turn turn) {
         turn.late = false;
+        turn.lateMicros = -1;
         course.judge().judge(course.stations.get(turn.station.id()), turn, nowMicros, out);
     }
 }

@@ -43,6 +43,10 @@ public final class Splits {
                             + " known",
                     "la central se reinició entretanto; el intervalo dice con qué certeza se conoce"
                             + " el tiempo");
+    private static final Text UNDER_WAY =
+            new Text(
+                    "a field unit of this station may still hold readings of that time",
+                    "una unidad de esta estación puede tener aún lecturas de ese momento");
     private static final Text UNLIKELY =
             new Text(
                     "outside the plausible time of this station",
@@ -60,7 +64,7 @@ public final class Splits {
             return new Split(
                     turn.station.id(),
                     state,
-                    false,
+                    SplitLabel.LOOK,
                     -1,
                     -1,
                     -1,
@@ -69,17 +73,24 @@ public final class Splits {
                     why(turn));
         }
         Elapsed elapsed = turn.elapsed();
-        boolean clean = problem(turn) == null;
         return new Split(
                 turn.station.id(),
                 state,
-                clean,
+                label(turn),
                 elapsed.micros(),
                 Math.max(0, elapsed.lowerMicros()),
                 Math.max(0, elapsed.upperMicros()),
                 automatic(turn),
                 turn.handMicros(),
                 why(turn));
+    }
+
+    private static SplitLabel label(Turn turn) {
+        Text problem = problem(turn);
+        if (problem != null) {
+            return problem.equals(AMBIGUOUS) ? SplitLabel.AMBIGUOUS : SplitLabel.LOOK;
+        }
+        return turn.isProvisional() ? SplitLabel.PROVISIONAL : SplitLabel.CLEAN;
     }
 
     private static SplitState state(Turn turn, boolean complete) {
@@ -104,7 +115,10 @@ public final class Splits {
 
     private static Text why(Turn turn) {
         Text problem = problem(turn);
-        return problem == null ? turn.station.finish().words() : problem;
+        if (problem == null) {
+            return turn.isProvisional() ? UNDER_WAY : turn.station.finish().words();
+        }
+        return problem;
     }
 
     /** What speaks against confirming, the weightiest first; null for a clean split. */
@@ -113,10 +127,10 @@ public final class Splits {
             return INTERRUPTED;
         }
         if (turn.start() == null) {
-            return turn.isStartUntimed() ? UNTIMED : NO_START;
+            return Untimed.isStart(turn) ? UNTIMED : NO_START;
         }
         if (turn.finish() == null || !turn.isFinished() && !turn.isRuled()) {
-            return turn.isFinishUntimed() ? UNTIMED : NO_FINISH;
+            return Untimed.isFinish(turn) ? UNTIMED : NO_FINISH;
         }
         for (Checkpoint checkpoint : turn.station.checkpoints()) {
             if (!turn.isSeen(checkpoint)) {
@@ -125,7 +139,7 @@ public final class Splits {
                         "no visto: " + checkpoint.name().es());
             }
         }
-        if (turn.isCheckpointUntimed()) {
+        if (Untimed.isCheckpoint(turn)) {
             return UNTIMED;
         }
         if (turn.disagrees()) {

@@ -68,6 +68,23 @@ public final class StationRun {
         return state == State.IN_USE ? current().number : 0;
     }
 
+    /** Whether a mark of this turn and one of another may have been in the other order. */
+    public boolean isTied(Turn turn) {
+        return turns.stream()
+                .filter(other -> other != turn && other.number != 0)
+                .anyMatch(other -> isTied(turn, other));
+    }
+
+    private static boolean isTied(Turn one, Turn other) {
+        return Mark.isTie(one.start(), other.start())
+                || Mark.isTie(one.finish(), other.start())
+                || Mark.isTie(one.start(), other.finish());
+    }
+
+    Set<String> units() {
+        return units;
+    }
+
     /** Edges that no turn could use. */
     public long strays() {
         return strays;

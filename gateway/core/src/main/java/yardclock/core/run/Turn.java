@@ -43,6 +43,12 @@ public final class Turn {
     boolean finishByFallback;
     boolean late;
 
+    /** The split by what came after the ruling; −1 while that is not known. */
+    long lateMicros = -1;
+
+    /** Every unit of the station has handed in what it stamped up to the marks. */
+    boolean isPassed;
+
     /** How the evidence of the start can be understood, best first; the first made the mark. */
     PointReadings startReadings = PointReadings.NONE;
 
@@ -154,23 +160,6 @@ public final class Turn {
         return Tap.markOf(taps.finish(allSeenMicros()));
     }
 
-    /** Whether a start was tapped that has no time. */
-    public boolean isStartUntimed() {
-        return start() == null && taps.start() != null && !taps.start().isTimed();
-    }
-
-    /** Whether a finish was tapped that has no time. */
-    public boolean isFinishUntimed() {
-        Tap press = taps.finish(allSeenMicros());
-        return finish() == null && press != null && !press.isTimed();
-    }
-
-    /** Whether a checkpoint was seen only by a tap that has no time. */
-    public boolean isCheckpointUntimed() {
-        return station.checkpoints().stream()
-                .anyMatch(c -> completeMicros(c) == Taps.SEEN_SOMETIME);
-    }
-
     /** From when on this turn's sensors are looked at for more than its start. */
     long fromMicros() {
         return start == null ? untimedFromMicros : start.stamp().micros();
@@ -211,15 +200,8 @@ public final class Turn {
 
     /** By the proctor's own pair of taps; −1 without one. */
     long handMicros() {
-        Mark from = startTap();
-        Mark to = finishTap();
-        if (from == null || to == null) {
-            return -1;
-        }
-        long micros = to.best().micros() - from.best().micros();
-        return lines.apart(from.line(), to.line())
-                .map(apart -> micros - apart.micros())
-                .orElse(-1L);
+        Elapsed pair = between(startTap(), finishTap());
+        return pair == null ? -1 : pair.micros();
     }
 
     /** Whether so long after the start is still to come; not known across an untied restart. */
@@ -271,6 +253,30 @@ public final class Turn {
     /** Whether a person has to choose between readings. */
     public boolean isAmbiguous() {
         return startReadings.isOpen() || finishReadings.isOpen();
+    }
+
+    /** Whether units may still hold edges of its time. */
+    public boolean isProvisional() {
+        return !isPassed;
+    }
+
+    /** Whether its finish was seen or tapped. */
+    public boolean isFinishKnown() {
+        return finishConcluded || taps.finish(allSeenMicros()) != null;
+    }
+
+    /** The split as late evidence would have it, −1 when that gives none. */
+    public long lateMicros() {
+        return lateMicros;
+    }
+
+    /** Null when one is missing, or how they lie to each other is not known. */
+    Elapsed between(Mark from, Mark to) {
+        return from == null || to == null
+                ? null
+                : lines.apart(from.line(), to.line())
+                        .map(apart -> Elapsed.within(from, to, null, apart))
+                        .orElse(null);
     }
 
     public boolean disagrees() {
@@ -352,14 +358,14 @@ public final class Turn {
     }
 
     /** When all checkpoints were complete; MAX while one is not. */
-    private long allSeenMicros() {
+    long allSeenMicros() {
         return station.checkpoints().stream()
                 .mapToLong(this::completeMicros)
                 .max()
                 .orElse(Long.MIN_VALUE);
     }
 
-    private long completeMicros(Checkpoint checkpoint) {
+    long completeMicros(Checkpoint checkpoint) {
         return taps.completeMicros(checkpoint, checkpoints.get(checkpoint.id()));
     }
 
@@ -375,7 +381,7 @@ public final class Turn {
                 String.valueOf(finishConcluded),
                 String.valueOf(finishByFallback),
                 startReadings + "/" + finishReadings + "/" + sameClock,
-                String.valueOf(late),
+                late + "/" + lateMicros + "/" + isPassed,
                 String.valueOf(disagrees),
                 String.valueOf(isClosed),
                 Long.toString(startFromMicros),

@@ -49,6 +49,20 @@ final class TurnCauses {
                 });
     }
 
+    /** A turn lets go what came before its owner; what was nobody's then stays so. */
+    static void forgetBefore(CourseRun course, Turn turn, long micros) {
+        TurnCauses before = course.causes(turn);
+        for (TrayEdge passage : before.tray()) {
+            if (passage.edge().stamp().micros() < micros) {
+                course.account.keep(passage);
+            }
+        }
+        for (TimedEdge edge : turn.evidence.forgetBefore(micros)) {
+            course.account.note(edge.key(), before.each().get(edge.key()));
+        }
+        turn.touch();
+    }
+
     SortedMap<EdgeKey, Cause> each() {
         return causes;
     }

@@ -1,13 +1,11 @@
 package yardclock.core.run;
 
-import yardclock.core.account.TrayEdge;
 import yardclock.core.course.Checkpoint;
 import yardclock.core.course.Combination;
 import yardclock.core.course.Station;
 import yardclock.core.fact.Fact;
 import yardclock.core.fact.FactKind;
 import yardclock.core.fact.Gathering;
-import yardclock.core.passage.TimedEdge;
 import yardclock.core.passage.TriggerJudge;
 import yardclock.core.reading.PointReadings;
 import yardclock.core.time.Stamp;
@@ -59,6 +57,7 @@ final class TurnJudge {
             derive(run, turn, says, nowMicros, out);
         }
         turn.wakeMicros = Math.min(turn.wakeMicros, says.wakeMicros());
+        course.passing().look(run, turn, out);
     }
 
     /**
@@ -133,7 +132,7 @@ final class TurnJudge {
     private void begin(StationRun run, Attempt attempt, Mark start, long nowMicros, Gathering out) {
         Turn turn = run.current();
         long earliest = start == null ? turn.untimedFromMicros : start.stamp().lowerMicros();
-        forgetBefore(turn, Math.min(turn.startFromMicros, earliest));
+        TurnCauses.forgetBefore(course, turn, Math.min(turn.startFromMicros, earliest));
         turn.number = attempt.number;
         turn.start = start;
         attempt.turns.add(turn);
@@ -143,20 +142,6 @@ final class TurnJudge {
         run.moveTo(StationRun.State.IN_USE, nowMicros);
         out.conclude(fact(FactKind.MARK_PROPOSED, turn, START, start, sourceOf(start)));
         out.conclude(Fact.of(FactKind.STATION_IN_USE, turn.number, turn.station.id(), ""));
-    }
-
-    /** What was nobody's before stays so. */
-    private void forgetBefore(Turn turn, long micros) {
-        TurnCauses before = course.causes(turn);
-        for (TrayEdge passage : before.tray()) {
-            if (passage.edge().stamp().micros() < micros) {
-                course.account.keep(passage);
-            }
-        }
-        for (TimedEdge edge : turn.evidence.forgetBefore(micros)) {
-            course.account.note(edge.key(), before.each().get(edge.key()));
-        }
-        turn.touch();
     }
 
     /** The start as it stands now; what was concluded stays, even if its evidence is gone. */
@@ -257,6 +242,9 @@ final class TurnJudge {
                                 && !finish.mark().isSame(turn.derivedFinish());
         if (isOther) {
             turn.late = true;
+            Mark last = finish == null ? turn.finish() : finish.mark();
+            Elapsed elapsed = turn.between(start == null ? turn.start() : start, last);
+            turn.lateMicros = elapsed == null ? -1 : elapsed.micros();
             String words = "a reading came after the ruling";
             out.conclude(fact(FactKind.LATE_EVIDENCE, turn, "", null, words));
         }
@@ -271,6 +259,7 @@ final class TurnJudge {
         turn.compareOnOneClock(course.clocks);
         bump(turn);
         out.conclude(fact(FactKind.MARK_PROPOSED, turn, FINISH, finish, sourceOf(finish)));
+        course.passing().passes(run, turn);
         proposeSplit(turn, out);
         if (run.current() == turn && run.state == StationRun.State.IN_USE) {
             run.moveTo(StationRun.State.TO_BE_RESET, nowMicros);
@@ -331,7 +320,7 @@ final class TurnJudge {
                 : TabletPress.of(finish.best(), finish.line(), course.lines);
     }
 
-    private void proposeSplit(Turn turn, Gathering out) {
+    void proposeSplit(Turn turn, Gathering out) {
         Split split = Splits.of(turn);
         String words = split.clean() ? "clean" : split.why().en();
         out.conclude(
