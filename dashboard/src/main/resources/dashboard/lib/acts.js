@@ -30,6 +30,21 @@ export const acts = {
     act: "begin-calibration", referenceUnit, referenceSensor, unit, sensor,
   }),
   endCalibration: (accept) => ({ act: "end-calibration", accept }),
+  confirmClean: (number) => ({ act: "confirm-clean", number }),
+  strike: ({ unit, boot, seq }, reason, words) => ({
+    act: "strike", unit, boot, seq, reason, words,
+  }),
+  addMark: ({ number, station, point, atMicros }, reason, words) => ({
+    act: "add-mark", number, station, point, atMicros, reason, words,
+  }),
+  withdrawRuling: (number, station, entry, words) => ({
+    act: "withdraw-ruling", number, station, entry, words,
+  }),
+  equipmentFault: (number, station, words) => ({ act: "equipment-fault", number, station, words }),
+  stopOne: (number, reason, words) => ({ act: "stop-one", number, reason, words }),
+  swapOrder: (number, otherNumber, reason, words) => ({
+    act: "swap-order", number, otherNumber, reason, words,
+  }),
   note: (number, words) => ({ act: "note", number, words }),
 };
 

@@ -84,6 +84,14 @@ export const codes = {
     "There is no such split to rule on.",
     "No hay tal parcial por decidir.",
   ],
+  "refusal.no-such-edge": [
+    "No turn at a station holds this edge.",
+    "Ningún turno en una estación contiene este flanco.",
+  ],
+  "refusal.no-such-ruling": [
+    "There is no such ruling to take back.",
+    "No existe esa decisión que retirar.",
+  ],
   "refusal.already-ruled": [
     "Someone has ruled on this already.",
     "Alguien ya decidió sobre esto.",

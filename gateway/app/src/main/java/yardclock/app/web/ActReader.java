@@ -60,10 +60,14 @@ final class ActReader {
         } else if (type == int.class) {
             fields.whole(name, 0, WebLimits.NUMBER_MAX);
         } else if (type == long.class) {
-            fields.whole(name, 0, SPLIT_MAX_MICROS);
+            fields.whole(name, 0, most(name));
         } else {
             throw new IllegalStateException("no check for " + component);
         }
+    }
+
+    private static long most(String name) {
+        return name.equals("splitMicros") ? SPLIT_MAX_MICROS : WebLimits.EXACT_MAX;
     }
 
     private static Answer<Act> bind(ObjectNode filled) {

@@ -64,6 +64,26 @@ final class Fields {
         return good ? node.longValue() : least;
     }
 
+    /** A whole number from −1 on; −1 when it is left out. */
+    long optionalWhole(String field, long most) {
+        return json.path(field).isMissingNode() ? -1 : whole(field, -1, most);
+    }
+
+    /** Whole numbers from −1 on; none when it is left out. */
+    List<Long> optionalWholes(String field, int mostOfThem) {
+        JsonNode node = json.path(field);
+        List<Long> numbers = new ArrayList<>();
+        node.forEach(each -> numbers.add(each.asLong()));
+        boolean good = node.isMissingNode() || node.isArray() && node.size() <= mostOfThem;
+        for (JsonNode each : node) {
+            good &= each.isIntegralNumber() && each.canConvertToLong() && each.longValue() >= -1;
+        }
+        if (!good) {
+            complain(field, "must be at most " + mostOfThem + " whole numbers from -1 on");
+        }
+        return good ? numbers : List.of();
+    }
+
     boolean yesOrNo(String field) {
         if (!json.path(field).isBoolean()) {
             complain(field, "must be true or false");

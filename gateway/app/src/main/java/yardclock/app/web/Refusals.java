@@ -38,6 +38,16 @@ final class Refusals {
         write(request, status(refusal.code()), new Body(refusal.code(), refusal.words()));
     }
 
+    /** The body of a refusal that met another ruling: both sides. */
+    record Conflict(
+            String refused, String words, RulingDesk.Mine mine, RulingDesk.Standing standing) {}
+
+    void conflict(
+            Context request, Refusal refusal, RulingDesk.Mine mine, RulingDesk.Standing standing) {
+        String code = refusal.code();
+        write(request, status(code), code, new Conflict(code, refusal.words(), mine, standing));
+    }
+
     /** The rules' refusals are conflicts, but for those that are about who asks. */
     private static int status(String reason) {
         for (WebRefusal own : WebRefusal.values()) {
@@ -49,7 +59,11 @@ final class Refusals {
     }
 
     private void write(Context request, int status, Body body) {
-        meter.accept(body.refused());
+        write(request, status, body.refused(), body);
+    }
+
+    private void write(Context request, int status, String refused, Object body) {
+        meter.accept(refused);
         if (status == 401) {
             request.header("WWW-Authenticate", "Bearer");
         }

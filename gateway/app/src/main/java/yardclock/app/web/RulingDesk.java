@@ -9,8 +9,10 @@ import yardclock.core.ruling.Act;
 import yardclock.core.ruling.Devices.Holder;
 import yardclock.core.ruling.Refusal;
 import yardclock.core.ruling.Verdict;
+import yardclock.core.run.Ruling;
 
 import java.io.IOException;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -33,6 +35,43 @@ final class RulingDesk {
     /** The answer to an accepted ruling. */
     record Accepted(boolean accepted, long entry) {}
 
+    /** The refused side of a conflict, as the gateway had it. */
+    record Mine(Act act, String device, long deviceMicros, long supersedes) {
+        static Mine of(Input.Ruling ruling) {
+            return new Mine(
+                    ruling.act(), ruling.device(), ruling.deviceMicros(), ruling.supersedes());
+        }
+    }
+
+    /**
+     * The ruling that stands.
+     *
+     * @param state what it made of the split; empty when it decided none
+     */
+    record Standing(
+            long entry,
+            String act,
+            String reason,
+            String words,
+            String state,
+            String person,
+            String role,
+            String device,
+            long atMicros) {
+        static Standing of(Ruling ruling) {
+            return new Standing(
+                    ruling.entry(),
+                    ruling.act(),
+                    ruling.what().reason(),
+                    ruling.what().words(),
+                    ruling.state() == null ? "" : ruling.state().word(),
+                    ruling.by().person(),
+                    ruling.by().role(),
+                    ruling.by().device(),
+                    ruling.by().atMicros());
+        }
+    }
+
     void take(Context request) throws IOException {
         Optional<Bodies.Body> body = bodies.read(request);
         if (body.isPresent()) {
@@ -51,6 +90,8 @@ final class RulingDesk {
         String boot = fields.optionalText("boot", WebLimits.ID_CHARS);
         long deviceMicros = fields.whole("deviceMicros", 0, WebLimits.EXACT_MAX);
         long basis = fields.whole("basis", -1, WebLimits.EXACT_MAX);
+        long supersedes = fields.optionalWhole("supersedes", WebLimits.EXACT_MAX);
+        List<Long> shown = fields.optionalWholes("shownMicros", WebLimits.SHOWN_MAX);
         Answer<Act> act = ActReader.read(fields.object("act"));
         if (!fields.wrong().isEmpty()) {
             return Answer.refused(WebRefusal.MALFORMED.reason(), fields.wrong());
@@ -69,22 +110,28 @@ final class RulingDesk {
                         deviceMicros,
                         body.receivedMicros(),
                         basis,
+                        supersedes,
+                        shown,
                         act.value()));
     }
 
     private void rule(Context request, Input.Ruling ruling) {
-        commits.keep(request, ruling).ifPresent(receipt -> answer(request, verdict(receipt)));
+        commits.keep(request, ruling)
+                .ifPresent(receipt -> answer(request, ruling, verdict(receipt)));
     }
 
     private static Verdict verdict(Receipt receipt) {
         return receipt.outcomes().isEmpty() ? null : receipt.outcomes().get(0).verdict();
     }
 
-    private void answer(Context request, Verdict verdict) {
+    private void answer(Context request, Input.Ruling ruling, Verdict verdict) {
         if (verdict == null) {
             refusals.refuse(request, WebRefusal.ONLY_COLLECTED);
         } else if (verdict.isAccepted()) {
             Replies.json(request, new Accepted(true, verdict.entry()));
+        } else if (verdict.standing() != null) {
+            Standing standing = Standing.of(verdict.standing());
+            refusals.conflict(request, verdict.refusal(), Mine.of(ruling), standing);
         } else {
             refusals.refuse(request, verdict.refusal());
         }

@@ -3,6 +3,9 @@ package yardclock.app.web;
 /** Every maximum of the HTTP side, each with its reason and what happens when it is met. */
 final class WebLimits {
     /** The longest act, with 500 characters of words in any script, takes about 3 KiB. Else 413. */
+    /** The splits that were on a screen: all readings of one, or one of each station. */
+    static final int SHOWN_MAX = 32;
+
     static final int BODY_BYTES = 16 * 1024;
 
     /** Five proctors, crew, staff, boards and listeners, several times over. Else 503. */

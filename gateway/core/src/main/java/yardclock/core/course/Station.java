@@ -47,6 +47,20 @@ public record Station(
         return checkpoints.stream().filter(c -> c.id().equals(checkpointId)).findFirst();
     }
 
+    /** Whether a mark can be made here: start, finish or a checkpoint's id. */
+    public boolean hasPoint(String point) {
+        return "start".equals(point) || "finish".equals(point) || checkpoint(point).isPresent();
+    }
+
+    /** A sensor's state when nothing happens: 0, unless it is a home contact. */
+    public int restState(SensorRef sensor) {
+        return homeContacts.stream()
+                .filter(contact -> contact.sensor().equals(sensor))
+                .mapToInt(Contact::state)
+                .findFirst()
+                .orElse(0);
+    }
+
     public Optional<Criterion> criterion(String criterionId) {
         return criteria.stream().filter(c -> c.id().equals(criterionId)).findFirst();
     }

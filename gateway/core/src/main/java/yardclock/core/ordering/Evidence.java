@@ -97,6 +97,15 @@ public final class Evidence {
         return edges.stream().anyMatch(edge -> edge.key().equals(key));
     }
 
+    /** The sensor of an edge it holds. */
+    public SensorRef sensorOf(EdgeKey key) {
+        return edges.stream()
+                .filter(edge -> edge.key().equals(key))
+                .map(TimedEdge::sensor)
+                .findFirst()
+                .orElseThrow();
+    }
+
     public boolean isStruck(EdgeKey key) {
         return struck.contains(key);
     }

@@ -196,4 +196,62 @@ public sealed interface Act {
             return ActKind.NOTE;
         }
     }
+
+    /** All splits of a candidate that nothing speaks against stand as shown. */
+    record ConfirmClean(int number) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.CONFIRM_CLEAN;
+        }
+    }
+
+    /** A passage counts for nothing: the named edge and that sensor's other edge of it. */
+    record Strike(String unit, String boot, long seq, Reason reason, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.STRIKE;
+        }
+    }
+
+    /** A mark that no sensor made, at a gateway time; it carries a hand's interval. */
+    record AddMark(
+            int number, String station, String point, long atMicros, Reason reason, String words)
+            implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.ADD_MARK;
+        }
+    }
+
+    /** A ruling does not stand any more; what it superseded stands again. */
+    record WithdrawRuling(int number, String station, long entry, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.WITHDRAW_RULING;
+        }
+    }
+
+    /** Something of the station broke under a candidate: held from the press on, credited. */
+    record EquipmentFault(int number, String station, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.EQUIPMENT_FAULT;
+        }
+    }
+
+    /** One candidate stops for good, for medical or other reasons; never kept for later. */
+    record StopOne(int number, Reason reason, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.STOP_ONE;
+        }
+    }
+
+    /** Two candidates who wait change places. */
+    record SwapOrder(int number, int otherNumber, Reason reason, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.SWAP_ORDER;
+        }
+    }
 }

@@ -10,9 +10,9 @@ public enum ActKind {
     GIVE_START(Act.GiveStart.class, Role.PROCTOR),
     TAP(Act.Tap.class, Role.PROCTOR),
     CALL(Act.Call.class, Role.PROCTOR),
-    CONFIRM(Act.Confirm.class, Role.PROCTOR),
-    VOID_SPLIT(Act.VoidSplit.class, Role.PROCTOR),
-    HAND_TIME(Act.HandTime.class, Role.PROCTOR),
+    CONFIRM(Act.Confirm.class, Role.PROCTOR, Role.COORDINATOR),
+    VOID_SPLIT(Act.VoidSplit.class, Role.PROCTOR, Role.COORDINATOR),
+    HAND_TIME(Act.HandTime.class, Role.PROCTOR, Role.COORDINATOR),
     HOLD_CANDIDATE(Act.HoldCandidate.class, Role.PROCTOR, Role.COORDINATOR),
     RESUME_CANDIDATE(Act.ResumeCandidate.class, Role.PROCTOR, Role.COORDINATOR),
     HOLD_COURSE(Act.HoldCourse.class, Role.COORDINATOR, Role.SAFETY),
@@ -27,7 +27,14 @@ public enum ActKind {
     IDENTIFY(Act.Identify.class, Role.TECHNICIAN),
     BEGIN_CALIBRATION(Act.BeginCalibration.class, Role.TECHNICIAN),
     END_CALIBRATION(Act.EndCalibration.class, Role.TECHNICIAN),
-    NOTE(Act.Note.class, Role.values());
+    NOTE(Act.Note.class, Role.values()),
+    CONFIRM_CLEAN(Act.ConfirmClean.class, Role.PROCTOR, Role.COORDINATOR),
+    STRIKE(Act.Strike.class, Role.PROCTOR, Role.COORDINATOR),
+    ADD_MARK(Act.AddMark.class, Role.PROCTOR, Role.COORDINATOR),
+    WITHDRAW_RULING(Act.WithdrawRuling.class, Role.PROCTOR, Role.COORDINATOR),
+    EQUIPMENT_FAULT(Act.EquipmentFault.class, Role.PROCTOR, Role.CREW, Role.COORDINATOR),
+    STOP_ONE(Act.StopOne.class, Role.values()),
+    SWAP_ORDER(Act.SwapOrder.class, Role.COORDINATOR);
 
     private final Class<? extends Act> type;
     private final Set<Role> roles;

@@ -8,12 +8,14 @@ import yardclock.core.course.Station;
 import yardclock.core.run.Attempt;
 import yardclock.core.run.CourseRun;
 import yardclock.core.run.Movements;
+import yardclock.core.run.Ruling;
 import yardclock.core.run.SplitState;
 import yardclock.core.run.Splits;
 import yardclock.core.run.StationRun;
 import yardclock.core.run.Turn;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 import java.util.function.ToIntFunction;
 
@@ -35,15 +37,19 @@ final class Admission {
     private final Set<Refusal> against = EnumSet.noneOf(Refusal.class);
     private final Devices.Holder who;
     private final long basis;
+    private final long supersedes;
+    private Ruling standing;
     private final long nowMicros;
+    private final EvidenceAdmission evidence = new EvidenceAdmission(this);
 
-    Admission(Situation situation, Devices.Holder who, long basis, long nowMicros) {
+    Admission(Situation situation, Devices.Holder who, Decisions.Request request, long nowMicros) {
         this.course = situation.course();
         this.devices = situation.devices();
         this.sensorState = situation.sensorState();
         this.calibrations = situation.calibrations();
         this.who = who;
-        this.basis = basis;
+        this.basis = request.basis();
+        this.supersedes = request.supersedes();
         this.nowMicros = nowMicros;
     }
 
@@ -58,7 +64,8 @@ final class Admission {
             case CONFIRM -> confirm((Act.Confirm) act);
             case VOID_SPLIT -> voidSplit((Act.VoidSplit) act);
             case HAND_TIME -> handTime((Act.HandTime) act);
-            case HOLD_CANDIDATE -> hold((Act.HoldCandidate) act);
+            case HOLD_CANDIDATE ->
+                    hold(((Act.HoldCandidate) act).number(), ((Act.HoldCandidate) act).words());
             case RESUME_CANDIDATE -> resume(((Act.ResumeCandidate) act).number());
             case HOLD_COURSE -> holdCourse(((Act.HoldCourse) act).words());
             case RESUME_COURSE -> resumeCourse();
@@ -73,17 +80,21 @@ final class Admission {
             case BEGIN_CALIBRATION, END_CALIBRATION ->
                     against.addAll(new CalibrationAdmission(calibrations, basis).against(act));
             case NOTE -> note((Act.Note) act);
+            case CONFIRM_CLEAN, STRIKE, ADD_MARK, WITHDRAW_RULING -> evidence.check(act);
+            case EQUIPMENT_FAULT -> equipmentFault((Act.EquipmentFault) act);
+            case STOP_ONE -> stopOne((Act.StopOne) act);
+            case SWAP_ORDER -> swap((Act.SwapOrder) act);
         }
         return against.isEmpty() ? null : against.iterator().next();
     }
 
-    private void refuseIf(boolean holds, Refusal refusal) {
+    void refuseIf(boolean holds, Refusal refusal) {
         if (holds) {
             against.add(refusal);
         }
     }
 
-    private void words(String words) {
+    void words(String words) {
         refuseIf(words != null && words.length() > WORDS_MAX, Refusal.WORDS_TOO_LONG);
     }
 
@@ -92,7 +103,7 @@ final class Admission {
     }
 
     /** The candidate, or null after noting that there is none. */
-    private Attempt candidate(int number) {
+    Attempt candidate(int number) {
         Attempt attempt = course.attempt(number).orElse(null);
         refuseIf(attempt == null, Refusal.UNKNOWN_NUMBER);
         if (attempt != null && who.role() == Role.PROCTOR) {
@@ -101,7 +112,7 @@ final class Admission {
         return attempt;
     }
 
-    private StationRun station(String id) {
+    StationRun station(String id) {
         StationRun run = course.station(id).orElse(null);
         refuseIf(run == null, Refusal.UNKNOWN_STATION);
         return run;
@@ -191,10 +202,49 @@ final class Admission {
         }
         Turn turn = attempt.turnAt(station).orElse(null);
         refuseIf(turn == null, Refusal.NO_SUCH_SPLIT);
-        refuseIf(turn != null && turn.isRuled(), Refusal.ALREADY_RULED);
-        refuseIf(basis >= 0 && basis != attempt.revision(), Refusal.OUT_OF_DATE);
-        refuseIf(attempt.isDone(), Refusal.ALREADY_DONE);
+        if (turn != null) {
+            standsAsShown(turn);
+        }
+        notEnded(attempt, turn != null && turn.isRuled());
         return turn;
+    }
+
+    /** Who rules knows the ruling that stands, and says so; else both sides are shown. */
+    private void standsAsShown(Turn turn) {
+        standing = turn.standing().orElse(null);
+        boolean isOther = turn.standingEntry() != supersedes;
+        refuseIf(isOther && turn.isRuled(), Refusal.ALREADY_RULED);
+        refuseIf(isOther && !turn.isRuled(), Refusal.OUT_OF_DATE);
+    }
+
+    /** The screen showed the attempt as it is, and what ended it is not final. */
+    void notEnded(Attempt attempt, boolean mayBeDone) {
+        refuseIf(basis >= 0 && basis != attempt.revision(), Refusal.OUT_OF_DATE);
+        boolean isOpenAgain = mayBeDone && attempt.ended().isEmpty();
+        refuseIf(attempt.isDone() && !isOpenAgain, Refusal.ALREADY_DONE);
+        refuseIf(attempt.isTold(), Refusal.ALREADY_TOLD);
+    }
+
+    /** What stands in the way is shown with the refusal. */
+    void meets(Ruling ruling) {
+        standing = ruling;
+    }
+
+    /** The ruling that a refused one met; null where none stands. */
+    Ruling standing() {
+        return standing;
+    }
+
+    CourseRun course() {
+        return course;
+    }
+
+    Devices.Holder who() {
+        return who;
+    }
+
+    long nowMicros() {
+        return nowMicros;
     }
 
     private void confirm(Act.Confirm act) {
@@ -227,9 +277,9 @@ final class Admission {
         refuseIf(!isPossible || isAhead, Refusal.TIME_NOT_PLAUSIBLE);
     }
 
-    private void hold(Act.HoldCandidate act) {
-        words(act.words());
-        Attempt attempt = candidate(act.number());
+    private void hold(int number, String words) {
+        words(words);
+        Attempt attempt = candidate(number);
         if (attempt != null) {
             refuseIf(!attempt.isOnCourse(), Refusal.NOT_ON_COURSE);
             refuseIf(attempt.isHeld(), Refusal.ALREADY_HELD);
@@ -308,6 +358,31 @@ final class Admission {
         words(act.words());
         if (act.number() != 0) {
             refuseIf(course.attempt(act.number()).isEmpty(), Refusal.UNKNOWN_NUMBER);
+        }
+    }
+
+    private void equipmentFault(Act.EquipmentFault act) {
+        station(act.station());
+        hold(act.number(), act.words());
+    }
+
+    /** Anyone on staff may stop anyone who is on the course. */
+    private void stopOne(Act.StopOne act) {
+        words(act.words());
+        Attempt attempt = course.attempt(act.number()).orElse(null);
+        refuseIf(attempt == null, Refusal.UNKNOWN_NUMBER);
+        if (attempt != null) {
+            refuseIf(attempt.isDone(), Refusal.ALREADY_DONE);
+            refuseIf(attempt.phase() == Attempt.Phase.WAITING, Refusal.NOT_ON_COURSE);
+        }
+    }
+
+    private void swap(Act.SwapOrder act) {
+        words(act.words());
+        for (int number : List.of(act.number(), act.otherNumber())) {
+            Attempt attempt = candidate(number);
+            boolean waits = attempt == null || attempt.phase() == Attempt.Phase.WAITING;
+            refuseIf(!waits, Refusal.ALREADY_STARTED);
         }
     }
 }

@@ -7,6 +7,7 @@ import yardclock.core.fact.Effect;
 import yardclock.core.fact.Fact;
 import yardclock.core.fact.FactKind;
 import yardclock.core.fact.Gathering;
+import yardclock.core.passage.EdgeKey;
 import yardclock.core.result.OutcomeKind;
 import yardclock.core.result.Results;
 import yardclock.core.run.Attempt;
@@ -70,6 +71,13 @@ final class Carrying {
             case END_CALIBRATION -> end((Act.EndCalibration) act);
             case NOTE -> { // The journal's entry is the note.
             }
+            case CONFIRM_CLEAN -> confirmClean(((Act.ConfirmClean) act).number());
+            case STRIKE -> strike((Act.Strike) act);
+            case ADD_MARK -> addMark((Act.AddMark) act);
+            case WITHDRAW_RULING -> withdrawRuling((Act.WithdrawRuling) act);
+            case EQUIPMENT_FAULT -> equipmentFault((Act.EquipmentFault) act);
+            case STOP_ONE -> stopOne((Act.StopOne) act);
+            case SWAP_ORDER -> swap((Act.SwapOrder) act);
         }
     }
 
@@ -133,6 +141,48 @@ final class Carrying {
         Ruling ruling = ruling(reasonOf(act.reason()), act.words());
         splits.handTime(attempt, turn, act.splitMicros(), ruling);
         concludeIfDone(attempt);
+    }
+
+    private void confirmClean(int number) {
+        Attempt attempt = attempt(number);
+        attempt.turns().stream()
+                .filter(Turn::isCleanAndOpen)
+                .forEach(turn -> splits.confirm(attempt, turn, ruling(null, "")));
+        concludeIfDone(attempt);
+    }
+
+    private void strike(Act.Strike act) {
+        EdgeKey key = new EdgeKey(act.unit(), act.boot(), act.seq());
+        splits.strike(key, ruling(reasonOf(act.reason()), act.words()));
+    }
+
+    private void addMark(Act.AddMark act) {
+        Turn turn = turn(attempt(act.number()), act.station());
+        Ruling ruling = ruling(reasonOf(act.reason()), act.words());
+        splits.addMark(turn, act.point(), act.atMicros(), ruling);
+    }
+
+    private void withdrawRuling(Act.WithdrawRuling act) {
+        Attempt attempt = attempt(act.number());
+        Turn turn = turn(attempt, act.station());
+        splits.withdraw(attempt, turn, act.entry(), ruling(null, act.words()));
+        concludeIfDone(attempt);
+    }
+
+    private void equipmentFault(Act.EquipmentFault act) {
+        String said = act.words() == null ? "" : act.words().strip();
+        String words = (act.station() + " " + said).strip();
+        movements.hold(attempt(act.number()), press(), words(Reason.EQUIPMENT_FAULT, words));
+    }
+
+    private void stopOne(Act.StopOne act) {
+        boolean isMedical = act.reason() == Reason.MEDICAL;
+        OutcomeKind outcome = isMedical ? OutcomeKind.MEDICAL_STOP : OutcomeKind.SAFETY_STOP;
+        end(act.number(), outcome, "Stopped by " + who.person() + ".");
+    }
+
+    private void swap(Act.SwapOrder act) {
+        movements.swap(act.number(), act.otherNumber());
     }
 
     private Turn turn(Attempt attempt, String station) {

@@ -63,10 +63,12 @@ public final class Decisions {
         if (who == null) {
             return Verdict.refused(Refusal.UNKNOWN_DEVICE, request.entry());
         }
-        Refusal refusal =
-                new Admission(situation, who, request.basis(), nowMicros).refusal(request.act());
+        Admission admission = new Admission(situation, who, request, nowMicros);
+        Refusal refusal = admission.refusal(request.act());
         if (refusal != null) {
-            return Verdict.refused(refusal, request.entry());
+            boolean isConflict = refusal == Refusal.ALREADY_RULED || refusal == Refusal.OUT_OF_DATE;
+            return Verdict.refused(
+                    refusal, request.entry(), isConflict ? admission.standing() : null);
         }
         new Carrying(situation, clocks, new Carrying.Order(request, who, nowMicros), out)
                 .out(request.act());

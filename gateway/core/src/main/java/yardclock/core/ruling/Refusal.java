@@ -30,6 +30,8 @@ public enum Refusal {
     ALREADY_STARTED("This candidate's clock runs already."),
     NOT_ON_COURSE("This candidate is not on the course."),
     NO_SUCH_SPLIT("There is no such split to rule on."),
+    NO_SUCH_EDGE("No turn at a station holds this edge."),
+    NO_SUCH_RULING("There is no such ruling to take back."),
     ALREADY_RULED("Someone has ruled on this already."),
     OUT_OF_DATE("This has changed since it was on your screen. Look again."),
     NO_HAND_MARKS("There are no taps to take; give the time in full."),

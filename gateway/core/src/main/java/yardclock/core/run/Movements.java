@@ -150,6 +150,11 @@ public final class Movements {
         out.conclude(Fact.of(FactKind.TOLD, attempt.number, "", ""));
     }
 
+    /** Two who wait change places in the queue. */
+    public void swap(int number, int other) {
+        course.swap(number, other);
+    }
+
     public void handOver(Attempt attempt, String proctorDevice) {
         attempt.proctorDevice = proctorDevice;
         attempt.revision++;

@@ -3,7 +3,10 @@ package yardclock.core.run;
 import yardclock.core.fact.Fact;
 import yardclock.core.fact.FactKind;
 import yardclock.core.fact.Gathering;
+import yardclock.core.passage.EdgeKey;
 import yardclock.core.time.Stamp;
+
+import java.util.List;
 
 /**
  * Carries out what was ruled on a split: each ruling goes into the turn's file and supersedes the
@@ -97,6 +100,12 @@ public final class SplitMovements {
     public void withdraw(Attempt attempt, Turn turn, long entry, Ruling ruling) {
         turn.rulings.withdraw(entry, ruling.entry());
         turn.rulings.add(ruling);
+        turn.evidence.unstrike(turn.strikes.withdraw(entry));
+        boolean wasAdded = turn.taps.isAdded(entry);
+        turn.taps.withdraw(entry);
+        if (wasAdded) {
+            turn.letGo(Mark::isByHand);
+        }
         attempt.revision++;
         String words = "entry " + entry;
         out.conclude(Fact.of(FactKind.RULING_WITHDRAWN, attempt.number, turn.station.id(), words));
@@ -105,6 +114,42 @@ public final class SplitMovements {
             return;
         }
         attempt.reopen();
+        judgeAnew(turn);
+    }
+
+    /**
+     * The named edge and the other one of its passage count for nothing; the turn is judged anew.
+     */
+    public void strike(EdgeKey key, Ruling ruling) {
+        Turn turn = course.turnHolding(key).orElseThrow();
+        List<EdgeKey> keys =
+                turn
+                        .evidence
+                        .block(key, turn.station.restState(turn.evidence.sensorOf(key)))
+                        .stream()
+                        .filter(each -> !turn.evidence.isStruck(each))
+                        .toList();
+        turn.rulings.add(ruling);
+        turn.strikes.add(ruling.entry(), keys);
+        turn.evidence.strike(keys);
+        turn.letGo(mark -> mark.edge() != null && keys.contains(mark.edge().key()));
+        tellAndJudge(turn);
+    }
+
+    /** A mark that counts as a tap does, before all taps of its point. */
+    public void addMark(Turn turn, String point, long atMicros, Ruling ruling) {
+        boolean judged = point.equals(TurnJudge.FINISH) && turn.station.finish().isJudged();
+        long allowance = judged ? course.plan.timing().judgedAllowanceMicros() : 0;
+        TabletPress press = TabletPress.of(Stamp.exactly(atMicros), course.lines);
+        turn.rulings.add(ruling);
+        turn.taps.addByRuling(ruling.entry(), point, new Tap(press, allowance));
+        tellAndJudge(turn);
+    }
+
+    private void tellAndJudge(Turn turn) {
+        if (turn.number != 0) {
+            course.attempts.get(turn.number).revision++;
+        }
         judgeAnew(turn);
     }
 

@@ -34,6 +34,10 @@ final class Taps {
         added.add(new Added(entry, point, tap));
     }
 
+    boolean isAdded(long entry) {
+        return added.stream().anyMatch(mark -> mark.entry() == entry);
+    }
+
     void withdraw(long entry) {
         added.removeIf(mark -> mark.entry() == entry);
     }

@@ -4,6 +4,7 @@ import yardclock.core.course.Checkpoint;
 import yardclock.core.course.Station;
 import yardclock.core.ordering.Evidence;
 import yardclock.core.passage.EdgeClocks;
+import yardclock.core.passage.EdgeKey;
 import yardclock.core.reading.PointReadings;
 import yardclock.core.time.Carry;
 import yardclock.core.time.Shift;
@@ -15,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.LongUnaryOperator;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 
 /**
@@ -78,6 +80,7 @@ public final class Turn {
     final Map<String, List<Mark>> checkpoints = new LinkedHashMap<>();
     final Taps taps = new Taps();
     final Rulings rulings = new Rulings();
+    final Strikes strikes = new Strikes();
 
     Turn(Station station, TimeLines lines, long openMicros) {
         this.station = station;
@@ -114,7 +117,7 @@ public final class Turn {
     }
 
     public boolean isRuled() {
-        return standing() != null;
+        return rulings.standing().isPresent();
     }
 
     /** All rulings of this turn in their order, whatever became of them. */
@@ -127,18 +130,45 @@ public final class Turn {
         return rulings.standingEntry();
     }
 
-    private Ruling.Decided standing() {
+    /** The ruling that decides this split; empty while none does. */
+    public Optional<Ruling> standing() {
+        return rulings.standing();
+    }
+
+    public Optional<Ruling> ruling(long entry) {
+        return rulings.of(entry);
+    }
+
+    /** It decided the split, struck edges or added a mark. */
+    public boolean canBeWithdrawn(Ruling ruling) {
+        return ruling.state() != null
+                || strikes.made(ruling.entry())
+                || taps.isAdded(ruling.entry());
+    }
+
+    /** The ruling that struck an edge and stands. */
+    public Optional<Ruling> strikeOf(EdgeKey key) {
+        return strikes.of(key).flatMap(rulings::of);
+    }
+
+    /** Proposed, and nothing speaks against it. */
+    public boolean isCleanAndOpen() {
+        Split split = Splits.of(this);
+        return split.state() == SplitState.PROPOSED && split.clean();
+    }
+
+    private Ruling.Decided decision() {
         return rulings.standing().map(Ruling::decided).orElse(null);
     }
 
     /** The start that stands: the ruled one, or else the derived one. */
     public Mark start() {
-        Ruling.Decided by = standing();
+        Ruling.Decided by = decision();
         return by != null && by.start() != null ? by.start() : start;
     }
 
     public Mark finish() {
-        Ruling.Decided by = standing();
+        Ruling.Decided by = decision();
         return by != null && by.finish() != null ? by.finish() : finish;
     }
 
@@ -289,8 +319,19 @@ public final class Turn {
 
     /** What a ruling made of this split; null while none stands. */
     public SplitState ruled() {
-        Ruling.Decided by = standing();
+        Ruling.Decided by = decision();
         return by == null ? null : by.state();
+    }
+
+    /** Marks whose evidence a person took away do not stay as concluded. */
+    void letGo(Predicate<Mark> gone) {
+        start = start != null && gone.test(start) ? null : start;
+        if (finish != null && gone.test(finish)) {
+            finish = null;
+            finishConcluded = false;
+            finishByFallback = false;
+        }
+        sameClock = null;
     }
 
     /** Asks the one clock that stamped start and finish, if it was one; not once it was ruled. */
@@ -308,7 +349,7 @@ public final class Turn {
 
     /** The time between the marks that stand, both of which must be there; null if unknown. */
     Elapsed elapsed() {
-        Ruling.Decided by = standing();
+        Ruling.Decided by = decision();
         Optional<Shift> apart =
                 by == null || by.shift() == null
                         ? lines.apart(start().line(), finish().line())
@@ -391,6 +432,7 @@ public final class Turn {
                 taps.toString(),
                 Long.toString(untimedFromMicros),
                 rulings.toString(),
+                strikes.toString(),
                 evidence.toString());
     }
 }

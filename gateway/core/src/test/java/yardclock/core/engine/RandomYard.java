@@ -175,7 +175,10 @@ final class RandomYard {
     private void ruling() {
         ActKind kind = ActKind.values()[random.nextInt(ActKind.values().length)];
         boolean rare =
-                kind == ActKind.STOP_ALL || kind == ActKind.WITHDRAW || kind == ActKind.NO_SHOW;
+                kind == ActKind.STOP_ALL
+                        || kind == ActKind.STOP_ONE
+                        || kind == ActKind.WITHDRAW
+                        || kind == ActKind.NO_SHOW;
         if (rare && random.nextInt(12) > 0) {
             return;
         }
@@ -221,7 +224,43 @@ final class RandomYard {
                             unit(), 1 + random.nextInt(3), unit(), random.nextInt(11));
             case END_CALIBRATION -> new Act.EndCalibration(random.nextBoolean());
             case NOTE -> new Act.Note(number, words);
+            case CONFIRM_CLEAN -> new Act.ConfirmClean(number);
+            case STRIKE -> strike(reason, words);
+            case ADD_MARK -> {
+                long at = yard.view().gatewayMicros() - splitMicros();
+                yield new Act.AddMark(number, station, pick(POINTS), at, reason, words);
+            }
+            case WITHDRAW_RULING -> new Act.WithdrawRuling(number, station, anEntry(), words);
+            case EQUIPMENT_FAULT -> new Act.EquipmentFault(number, station, words);
+            case STOP_ONE -> new Act.StopOne(number, reason, words);
+            case SWAP_ORDER -> new Act.SwapOrder(number, number(), reason, words);
         };
+    }
+
+    /** One of the newest edges, struck. */
+    private Act strike(Reason reason, String words) {
+        List<Input.Edge> edges =
+                yard.journal().stream()
+                        .skip(Math.max(0, yard.journal().size() - 200))
+                        .map(Entry::input)
+                        .filter(Input.Edge.class::isInstance)
+                        .map(Input.Edge.class::cast)
+                        .toList();
+        if (edges.isEmpty()) {
+            return new Act.Strike(unit(), "none", 1, reason, words);
+        }
+        Input.Edge edge = edges.get(random.nextInt(edges.size()));
+        return new Act.Strike(edge.unit(), edge.boot(), edge.seq(), reason, words);
+    }
+
+    /** The entry of one of the newest rulings, mostly. */
+    private long anEntry() {
+        List<Entry> rulings =
+                yard.journal().stream()
+                        .skip(Math.max(0, yard.journal().size() - 100))
+                        .filter(entry -> entry.input() instanceof Input.Ruling)
+                        .toList();
+        return rulings.isEmpty() ? 1 : rulings.get(random.nextInt(rulings.size())).number();
     }
 
     private static final List<String> POINTS =

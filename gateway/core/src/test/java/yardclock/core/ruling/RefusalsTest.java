@@ -37,6 +37,8 @@ class RefusalsTest {
             case INTERVAL_NOT_OVER, NO_SUCH_PROCTOR -> release(refusal);
             case NOT_YOUR_CANDIDATE, NOT_RELEASED, ALREADY_STARTED, NOT_ON_COURSE -> where(refusal);
             case NO_SUCH_SPLIT, ALREADY_RULED, OUT_OF_DATE -> split(refusal);
+            case NO_SUCH_EDGE -> takeBack(new Act.Strike("u1", "b", 99, Reason.OTHER, ""));
+            case NO_SUCH_RULING -> takeBack(new Act.WithdrawRuling(101, "walk", 1, ""));
             case NO_HAND_MARKS, TIME_NOT_PLAUSIBLE -> handTime(refusal);
             case NOT_IN_USE, NOT_HOME -> station(refusal);
             case ALREADY_HELD, NOT_HELD, NOT_STOPPED -> hold(refusal);
@@ -116,6 +118,11 @@ class RefusalsTest {
         return refusal == Refusal.ALREADY_STARTED
                 ? yard.rule("proctor1", new Act.GiveStart(101))
                 : yard.rule("proctor2", new Act.Tap(101, "walk", "cap"));
+    }
+
+    private Verdict takeBack(Act act) {
+        walk.release().station("walk");
+        return yard.rule("proctor1", act);
     }
 
     private Verdict split(Refusal refusal) {

@@ -23,9 +23,9 @@ class RolesTest {
             give-start         - - P - -
             tap                - - P - -
             call               - - P - -
-            confirm            - - P - -
-            void-split         - - P - -
-            hand-time          - - P - -
+            confirm            C - P - -
+            void-split         C - P - -
+            hand-time          C - P - -
             hold-candidate     C - P - -
             resume-candidate   C - P - -
             hold-course        C - - - S
@@ -41,6 +41,13 @@ class RolesTest {
             begin-calibration  - T - - -
             end-calibration    - T - - -
             note               C T P W S
+            confirm-clean      C - P - -
+            strike             C - P - -
+            add-mark           C - P - -
+            withdraw-ruling    C - P - -
+            equipment-fault    C - P W -
+            stop-one           C T P W S
+            swap-order         C - - - -
             """;
 
     static List<Arguments> table() {
@@ -107,6 +114,13 @@ class RolesTest {
             case BEGIN_CALIBRATION -> new Act.BeginCalibration("u1", 1, "u2", 1);
             case END_CALIBRATION -> new Act.EndCalibration(false);
             case NOTE -> new Act.Note(0, "wet grass");
+            case CONFIRM_CLEAN -> new Act.ConfirmClean(101);
+            case STRIKE -> new Act.Strike("u1", "b", 1, Reason.OTHER, "");
+            case ADD_MARK -> new Act.AddMark(101, "walk", "start", 0, Reason.OTHER, "");
+            case WITHDRAW_RULING -> new Act.WithdrawRuling(101, "walk", 1, "");
+            case EQUIPMENT_FAULT -> new Act.EquipmentFault(101, "walk", "");
+            case STOP_ONE -> new Act.StopOne(101, Reason.MEDICAL, "");
+            case SWAP_ORDER -> new Act.SwapOrder(101, 102, Reason.OTHER, "");
         };
     }
 }

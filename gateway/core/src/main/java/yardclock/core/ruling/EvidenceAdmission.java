@@ -1,0 +1,105 @@
+package yardclock.core.ruling;
+
+import yardclock.core.passage.EdgeKey;
+import yardclock.core.run.Attempt;
+import yardclock.core.run.Ruling;
+import yardclock.core.run.StationRun;
+import yardclock.core.run.Turn;
+
+/**
+ * Whether rulings on evidence and on rulings are admissible: strike, add a mark, take back, confirm
+ * all that is clean. What a ruling decided already is let be until that one is taken back.
+ */
+final class EvidenceAdmission {
+    private final Admission admission;
+
+    EvidenceAdmission(Admission admission) {
+        this.admission = admission;
+    }
+
+    void check(Act act) {
+        switch (act.kind()) {
+            case CONFIRM_CLEAN -> confirmClean(((Act.ConfirmClean) act).number());
+            case STRIKE -> strike((Act.Strike) act);
+            case ADD_MARK -> addMark((Act.AddMark) act);
+            case WITHDRAW_RULING -> withdraw((Act.WithdrawRuling) act);
+            default -> throw new IllegalStateException("not on evidence: " + act.kind());
+        }
+    }
+
+    private void confirmClean(int number) {
+        Attempt attempt = admission.candidate(number);
+        if (attempt != null) {
+            boolean isNone = attempt.turns().stream().noneMatch(Turn::isCleanAndOpen);
+            admission.refuseIf(isNone, Refusal.NO_SUCH_SPLIT);
+            admission.notEnded(attempt, false);
+        }
+    }
+
+    private void strike(Act.Strike act) {
+        admission.words(act.words());
+        EdgeKey key = new EdgeKey(act.unit(), act.boot(), act.seq());
+        Turn turn = admission.course().turnHolding(key).orElse(null);
+        admission.refuseIf(turn == null, Refusal.NO_SUCH_EDGE);
+        if (turn != null) {
+            turn.strikeOf(key).ifPresent(this::meets);
+            open(turn);
+            if (turn.isStarted()) {
+                Attempt attempt = admission.candidate(turn.number());
+                admission.notEnded(attempt, false);
+            }
+        }
+    }
+
+    private void addMark(Act.AddMark act) {
+        admission.words(act.words());
+        Attempt attempt = admission.candidate(act.number());
+        StationRun run = admission.station(act.station());
+        if (attempt == null || run == null) {
+            return;
+        }
+        admission.refuseIf(!run.station().hasPoint(act.point()), Refusal.UNKNOWN_POINT);
+        Turn turn = attempt.turnAt(act.station()).orElse(null);
+        admission.refuseIf(turn == null, Refusal.NO_SUCH_SPLIT);
+        boolean isAhead = act.atMicros() > admission.nowMicros();
+        admission.refuseIf(isAhead, Refusal.TIME_NOT_PLAUSIBLE);
+        if (turn != null) {
+            open(turn);
+        }
+        admission.notEnded(attempt, false);
+    }
+
+    private void open(Turn turn) {
+        turn.standing().ifPresent(this::meets);
+    }
+
+    private void meets(Ruling standing) {
+        admission.meets(standing);
+        admission.refuseIf(true, Refusal.ALREADY_RULED);
+    }
+
+    private void withdraw(Act.WithdrawRuling act) {
+        admission.words(act.words());
+        Attempt attempt = admission.candidate(act.number());
+        StationRun run = admission.station(act.station());
+        if (attempt == null || run == null) {
+            return;
+        }
+        Turn turn = attempt.turnAt(act.station()).orElse(null);
+        admission.refuseIf(turn == null, Refusal.NO_SUCH_SPLIT);
+        if (turn == null) {
+            return;
+        }
+        Ruling ruling = turn.ruling(act.entry()).orElse(null);
+        boolean isNone = ruling == null || !turn.canBeWithdrawn(ruling);
+        admission.refuseIf(isNone, Refusal.NO_SUCH_RULING);
+        if (!isNone && !ruling.isStanding()) {
+            admission.meets(turn.standing().orElse(ruling));
+            admission.refuseIf(true, Refusal.OUT_OF_DATE);
+        }
+        if (!isNone && ruling.isStanding() && ruling.state() == null) {
+            open(turn);
+        }
+        admission.notEnded(attempt, true);
+    }
+}
