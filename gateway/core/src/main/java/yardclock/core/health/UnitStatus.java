@@ -126,12 +126,13 @@ public final class UnitStatus {
 
     /** Moves on when too long nothing was heard; returns whether it did. */
     public boolean passTime(long nowMicros, int speed) {
-        if (status == Status.UP && nowMicros >= lastSeenMicros + SILENT_REAL_MICROS * speed) {
-            return moveTo(Status.SILENT, nowMicros);
+        boolean isAwaited = status == Status.UP || status == Status.SILENT;
+        if (isAwaited && nowMicros >= lastSeenMicros + OFF_LINE_REAL_MICROS * speed) {
+            return moveTo(Status.OFF_LINE, nowMicros);
         }
-        return status == Status.SILENT
-                && nowMicros >= lastSeenMicros + OFF_LINE_REAL_MICROS * speed
-                && moveTo(Status.OFF_LINE, nowMicros);
+        return status == Status.UP
+                && nowMicros >= lastSeenMicros + SILENT_REAL_MICROS * speed
+                && moveTo(Status.SILENT, nowMicros);
     }
 
     /** When silence becomes visible next; MAX for never. */

@@ -13,6 +13,7 @@ import yardclock.core.run.SplitState;
 import yardclock.core.run.Splits;
 import yardclock.core.run.StationRun;
 import yardclock.core.run.Turn;
+import yardclock.core.run.TurnFile;
 
 import java.util.EnumSet;
 import java.util.List;
@@ -211,8 +212,9 @@ final class Admission {
 
     /** Who rules knows the ruling that stands, and says so; else both sides are shown. */
     private void standsAsShown(Turn turn) {
-        standing = turn.standing().orElse(null);
-        boolean isOther = turn.standingEntry() != supersedes;
+        TurnFile file = new TurnFile(turn);
+        standing = file.standing().orElse(null);
+        boolean isOther = file.standingEntry() != supersedes;
         refuseIf(isOther && turn.isRuled(), Refusal.ALREADY_RULED);
         refuseIf(isOther && !turn.isRuled(), Refusal.OUT_OF_DATE);
     }

@@ -20,6 +20,7 @@ import yardclock.core.run.SplitMovements;
 import yardclock.core.run.StationRun;
 import yardclock.core.run.TabletPress;
 import yardclock.core.run.Turn;
+import yardclock.core.run.TurnFile;
 
 /** Carries one admitted act out. */
 final class Carrying {
@@ -146,7 +147,7 @@ final class Carrying {
     private void confirmClean(int number) {
         Attempt attempt = attempt(number);
         attempt.turns().stream()
-                .filter(Turn::isCleanAndOpen)
+                .filter(TurnFile::isCleanAndOpen)
                 .forEach(turn -> splits.confirm(attempt, turn, ruling(null, "")));
         concludeIfDone(attempt);
     }

@@ -5,6 +5,7 @@ import yardclock.core.run.Attempt;
 import yardclock.core.run.Ruling;
 import yardclock.core.run.StationRun;
 import yardclock.core.run.Turn;
+import yardclock.core.run.TurnFile;
 
 /**
  * Whether rulings on evidence and on rulings are admissible: strike, add a mark, take back, confirm
@@ -30,7 +31,7 @@ final class EvidenceAdmission {
     private void confirmClean(int number) {
         Attempt attempt = admission.candidate(number);
         if (attempt != null) {
-            boolean isNone = attempt.turns().stream().noneMatch(Turn::isCleanAndOpen);
+            boolean isNone = attempt.turns().stream().noneMatch(TurnFile::isCleanAndOpen);
             admission.refuseIf(isNone, Refusal.NO_SUCH_SPLIT);
             admission.notEnded(attempt, false);
         }
@@ -39,13 +40,13 @@ final class EvidenceAdmission {
     private void strike(Act.Strike act) {
         admission.words(act.words());
         EdgeKey key = new EdgeKey(act.unit(), act.boot(), act.seq());
-        Turn turn = admission.course().turnHolding(key).orElse(null);
-        admission.refuseIf(turn == null, Refusal.NO_SUCH_EDGE);
-        if (turn != null) {
-            turn.strikeOf(key).ifPresent(this::meets);
-            open(turn);
-            if (turn.isStarted()) {
-                Attempt attempt = admission.candidate(turn.number());
+        TurnFile file = TurnFile.holding(admission.course(), key).orElse(null);
+        admission.refuseIf(file == null, Refusal.NO_SUCH_EDGE);
+        if (file != null) {
+            file.strikeOf(key).ifPresent(this::meets);
+            open(file.turn());
+            if (file.turn().isStarted()) {
+                Attempt attempt = admission.candidate(file.turn().number());
                 admission.notEnded(attempt, false);
             }
         }
@@ -70,7 +71,7 @@ final class EvidenceAdmission {
     }
 
     private void open(Turn turn) {
-        turn.standing().ifPresent(this::meets);
+        new TurnFile(turn).standing().ifPresent(this::meets);
     }
 
     private void meets(Ruling standing) {
@@ -90,11 +91,12 @@ final class EvidenceAdmission {
         if (turn == null) {
             return;
         }
-        Ruling ruling = turn.ruling(act.entry()).orElse(null);
-        boolean isNone = ruling == null || !turn.canBeWithdrawn(ruling);
+        TurnFile file = new TurnFile(turn);
+        Ruling ruling = file.ruling(act.entry()).orElse(null);
+        boolean isNone = ruling == null || !file.canBeWithdrawn(ruling);
         admission.refuseIf(isNone, Refusal.NO_SUCH_RULING);
         if (!isNone && !ruling.isStanding()) {
-            admission.meets(turn.standing().orElse(ruling));
+            admission.meets(file.standing().orElse(ruling));
             admission.refuseIf(true, Refusal.OUT_OF_DATE);
         }
         if (!isNone && ruling.isStanding() && ruling.state() == null) {

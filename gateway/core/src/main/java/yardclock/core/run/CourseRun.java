@@ -12,7 +12,6 @@ import yardclock.core.fact.Fact;
 import yardclock.core.fact.FactKind;
 import yardclock.core.fact.Gathering;
 import yardclock.core.passage.EdgeClocks;
-import yardclock.core.passage.EdgeKey;
 import yardclock.core.passage.TimedEdge;
 import yardclock.core.reading.Crossed;
 import yardclock.core.time.TimeLines;
@@ -102,28 +101,6 @@ public final class CourseRun {
 
     public void setSpeed(int speed) {
         this.speed = speed;
-    }
-
-    /** Two of the roster change places. */
-    void swap(int number, int other) {
-        Map<Integer, Attempt> before = new LinkedHashMap<>(attempts);
-        attempts.clear();
-        for (int each : before.keySet()) {
-            int now = each == number ? other : each == other ? number : each;
-            attempts.put(now, before.get(now));
-        }
-    }
-
-    /** The turn that holds an edge as evidence; a sensor of two stations gives the first. */
-    public Optional<Turn> turnHolding(EdgeKey key) {
-        for (StationRun run : stations.values()) {
-            for (Turn turn : run.turns()) {
-                if (turn.evidence.holds(key)) {
-                    return Optional.of(turn);
-                }
-            }
-        }
-        return Optional.empty();
     }
 
     /** Routes an edge to the turn it belongs to by its time, and judges that turn anew. */

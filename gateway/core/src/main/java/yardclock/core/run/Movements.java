@@ -10,6 +10,9 @@ import yardclock.core.fact.FactKind;
 import yardclock.core.fact.Gathering;
 import yardclock.core.time.Stamp;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
+
 /**
  * Carries out what was admitted: releases, taps, rulings on splits, holds. It asks no leave;
  * whether an act is admissible was decided before.
@@ -152,7 +155,12 @@ public final class Movements {
 
     /** Two who wait change places in the queue. */
     public void swap(int number, int other) {
-        course.swap(number, other);
+        Map<Integer, Attempt> before = new LinkedHashMap<>(course.attempts);
+        course.attempts.clear();
+        for (int each : before.keySet()) {
+            int now = each == number ? other : each == other ? number : each;
+            course.attempts.put(now, before.get(now));
+        }
     }
 
     public void handOver(Attempt attempt, String proctorDevice) {

@@ -121,7 +121,7 @@ public final class SplitMovements {
      * The named edge and the other one of its passage count for nothing; the turn is judged anew.
      */
     public void strike(EdgeKey key, Ruling ruling) {
-        Turn turn = course.turnHolding(key).orElseThrow();
+        Turn turn = TurnFile.holding(course, key).orElseThrow().turn();
         List<EdgeKey> keys =
                 turn
                         .evidence

@@ -4,7 +4,6 @@ import yardclock.core.course.Checkpoint;
 import yardclock.core.course.Station;
 import yardclock.core.ordering.Evidence;
 import yardclock.core.passage.EdgeClocks;
-import yardclock.core.passage.EdgeKey;
 import yardclock.core.reading.PointReadings;
 import yardclock.core.time.Carry;
 import yardclock.core.time.Shift;
@@ -118,43 +117,6 @@ public final class Turn {
 
     public boolean isRuled() {
         return rulings.standing().isPresent();
-    }
-
-    /** All rulings of this turn in their order, whatever became of them. */
-    public List<Ruling> rulings() {
-        return rulings.all();
-    }
-
-    /** The entry of the ruling that decides this split; −1 while none does. */
-    public long standingEntry() {
-        return rulings.standingEntry();
-    }
-
-    /** The ruling that decides this split; empty while none does. */
-    public Optional<Ruling> standing() {
-        return rulings.standing();
-    }
-
-    public Optional<Ruling> ruling(long entry) {
-        return rulings.of(entry);
-    }
-
-    /** It decided the split, struck edges or added a mark. */
-    public boolean canBeWithdrawn(Ruling ruling) {
-        return ruling.state() != null
-                || strikes.made(ruling.entry())
-                || taps.isAdded(ruling.entry());
-    }
-
-    /** The ruling that struck an edge and stands. */
-    public Optional<Ruling> strikeOf(EdgeKey key) {
-        return strikes.of(key).flatMap(rulings::of);
-    }
-
-    /** Proposed, and nothing speaks against it. */
-    public boolean isCleanAndOpen() {
-        Split split = Splits.of(this);
-        return split.state() == SplitState.PROPOSED && split.clean();
     }
 
     private Ruling.Decided decision() {
