@@ -118,8 +118,13 @@ final class StationWait {
         if (stopped || heldByOther) {
             return false;
         }
-        return shown.station() != null && shown.station().id().equals(station)
-                ? shown.station().state() == StationView.State.READY && !ground.isOccupied(station)
-                : ground.looksReady(station);
+        PostFrame.At at = shown.station();
+        if (at == null || !at.id().equals(station)) {
+            return ground.looksReady(station);
+        }
+        // Somebody's crossing may have been taken for this candidate's start; they go all the same.
+        return at.started()
+                ? ground.looksReady(station)
+                : at.state() == StationView.State.READY && !ground.isOccupied(station);
     }
 }

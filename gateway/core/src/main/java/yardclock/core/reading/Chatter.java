@@ -7,7 +7,8 @@ import yardclock.core.course.Trigger;
  *
  * <p>Where the first edge counts, that one can have been missed and the next of the same chatter
  * stamped: the instant lies before. Where a state must stay, a break in it can have been missed:
- * the stay began after. Neither can be seen afterwards, so every interval has it.
+ * the stay began after. Neither can be seen afterwards, so every interval has it. Where a tap comes
+ * oddly for its edge the instant can lie further away.
  */
 public record Chatter(long beforeMicros, long afterMicros) {
     /** For what does not chatter. */
@@ -25,5 +26,10 @@ public record Chatter(long beforeMicros, long afterMicros) {
     /** Reaching further back, at least so far. */
     Chatter backTo(long micros) {
         return new Chatter(Math.max(beforeMicros, micros), afterMicros);
+    }
+
+    /** Reaching further on, at least so far. */
+    Chatter onTo(long micros) {
+        return new Chatter(beforeMicros, Math.max(afterMicros, micros));
     }
 }

@@ -20,6 +20,11 @@ final class Lag {
     /** One tap in four is sooner than this after what it was for: no reason for doubt by itself. */
     static final long HARDLY_LATE_MICROS = 60_000;
 
+    /** One tap in ten is sooner than the first of these, and one in ten later than the second. */
+    static final long VERY_EARLY_MICROS = 20_000;
+
+    static final long VERY_LATE_MICROS = 200_000;
+
     private Lag() {}
 
     static long micros(Stamp press, Stamp passage) {

@@ -161,18 +161,21 @@ public final class PointSearch {
 
     /**
      * The one the tap points at. Who leaves a mat puts the heel down once more: where the mat
-     * missed the foot, it shows the heel, and the tap comes early. So an early tap leaves the tap's
-     * own time plausible, and one that is hardly late lets the instant lie back to where it points.
+     * missed the foot, it shows the heel, and the tap comes early. And another body in a beam hides
+     * the candidate's own edge: what is seen then is the other's release, later, or the other's
+     * cut, earlier. So a tap that comes oddly for this edge lets the instant lie as far as the tap
+     * points; one before a release leaves the tap's own time plausible.
      */
     private List<PointReading> only(PointReading only, Stamp press) {
         List<PointReading> found = new ArrayList<>();
         long lag = Lag.micros(press, only.edge().stamp());
-        boolean isFoot = trigger.guards().stoodForMicros() > 0;
         boolean isWhole = only.weight().equals(Lag.weight(press, only.edge().stamp()));
-        Chatter chatter =
-                isFoot && lag < Lag.HARDLY_LATE_MICROS
-                        ? only.chatter().backTo(Lag.MOST_MICROS - lag)
-                        : only.chatter();
+        Chatter chatter = only.chatter();
+        if (trigger.endsBlock() && lag < earlyMicros()) {
+            chatter = chatter.backTo(Lag.MOST_MICROS - lag);
+        } else if (!trigger.endsBlock() && lag > Lag.VERY_LATE_MICROS) {
+            chatter = chatter.onTo(lag - Lag.LEAST_MICROS);
+        }
         found.add(
                 new PointReading(
                         only.edge(),
@@ -180,10 +183,15 @@ public final class PointSearch {
                         only.weight(),
                         isWhole ? PointWords.BY_TAP_AND_SENSOR : PointWords.SPOILED_BUT_TAPPED,
                         only.concludesAtMicros()));
-        if (isFoot && lag < 0) {
+        if (trigger.endsBlock() && lag < 0) {
             found.add(tap(only.weight().plus(Weight.EDGE_MISSED), press));
         }
         return found;
+    }
+
+    private long earlyMicros() {
+        boolean isFoot = trigger.guards().stoodForMicros() > 0;
+        return isFoot ? Lag.HARDLY_LATE_MICROS : Lag.VERY_EARLY_MICROS;
     }
 
     /** The tap points at nothing: the sensor missed the candidate, or the tap was a slip. */
