@@ -119,16 +119,21 @@ public final class Proctor implements Companion {
     /** The second clock: a tap beside each automatic start; the horn needs none. */
     @Override
     public void begun(Candidate candidate, int stationIndex) {
-        if (stationIndex > 0) {
+        if (stationIndex > 0 && !hasOwnTaps(candidate, stationIndex)) {
             react(candidate.number(), ground.stationId(stationIndex), "start");
         }
     }
 
     @Override
     public void finished(Candidate candidate, int stationIndex) {
-        if (!ground.isFinishJudged(stationIndex)) {
+        if (!ground.isFinishJudged(stationIndex) && !hasOwnTaps(candidate, stationIndex)) {
             react(candidate.number(), ground.stationId(stationIndex), "finish");
         }
+    }
+
+    /** Taps that were drawn with the run, a missing one too, are not made twice. */
+    private static boolean hasOwnTaps(Candidate candidate, int stationIndex) {
+        return candidate.run().scripts().get(stationIndex).hasOwnTaps();
     }
 
     private void react(int number, String station, String point) {

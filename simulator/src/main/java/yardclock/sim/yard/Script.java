@@ -13,6 +13,8 @@ import java.util.SplittableRandom;
  *
  * @param moves in the order of their offsets
  * @param presses the proctor's taps at start and finish
+ * @param hasOwnTaps whether those are all the taps there are, however few; otherwise whoever is
+ *     beside the candidate taps as they see it
  * @param idles what the candidate does while kept waiting for this station
  * @param finishStampMicros the offset of the edge that the finish rule should stamp; it is later
  *     than {@code finishMicros} only where a proctor's press stands for the act
@@ -22,6 +24,7 @@ public record Script(
         List<Move> moves,
         List<Sight> sights,
         List<Press> presses,
+        boolean hasOwnTaps,
         List<Idle> idles,
         long finishMicros,
         long finishStampMicros) {
@@ -34,14 +37,14 @@ public record Script(
 
     /** One that nobody taps and nobody waits for. */
     Script(List<Move> moves, List<Sight> sights, long finishMicros, long finishStampMicros) {
-        this(moves, sights, List.of(), List.of(), finishMicros, finishStampMicros);
+        this(moves, sights, List.of(), false, List.of(), finishMicros, finishStampMicros);
     }
 
     /** The same with other moves, and with taps and idling. */
     public Script with(List<Move> others, List<Press> taps, List<Idle> waiting) {
         List<Move> ordered = new ArrayList<>(others);
         ordered.sort(Comparator.comparingLong(Move::offsetMicros));
-        return new Script(ordered, sights, taps, waiting, finishMicros, finishStampMicros);
+        return new Script(ordered, sights, taps, true, waiting, finishMicros, finishStampMicros);
     }
 
     /** How long before the start the first move may come. */

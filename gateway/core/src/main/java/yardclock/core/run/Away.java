@@ -16,13 +16,17 @@ final class Away {
     static boolean isSeen(
             Contact contact, List<TimedEdge> edges, long startMicros, TimedEdge until) {
         long awaySince = Long.MIN_VALUE;
-        boolean isAway = true;
+        boolean isHeard = false;
+        boolean isAway = false;
         for (TimedEdge edge : edges) {
             if (!edge.sensor().equals(contact.sensor()) || edge.compareTo(until) > 0) {
                 continue;
             }
             long at = edge.stamp().micros();
             boolean leaves = edge.state() != contact.state();
+            // Before the first edge that was heard, the contact was in the other state.
+            isAway = isHeard ? isAway : !leaves;
+            isHeard = true;
             boolean isOver = isAway && !leaves && at >= startMicros;
             if (isOver && at - LEAST_MICROS >= awaySince) {
                 return true;

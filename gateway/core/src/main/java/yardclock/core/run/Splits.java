@@ -33,6 +33,12 @@ public final class Splits {
             new Text(
                     "the sensor saw no start; the proctor's tap stands in",
                     "el sensor no vio la salida; vale el toque del supervisor");
+    private static final Text ALONE =
+            new Text(
+                    "the sensor alone is not enough: the tap is awaited, or a contact was not seen"
+                            + " to move",
+                    "el sensor solo no basta: se espera el toque, o no se vio moverse un"
+                            + " contacto");
     private static final Text AMBIGUOUS =
             new Text(
                     "more than one reading is plausible; choose one",
@@ -155,7 +161,8 @@ public final class Splits {
             return AMBIGUOUS;
         }
         if (!turn.isClear()) {
-            return START_BY_TAP;
+            boolean isByTap = turn.start().source() == Mark.Source.TAP;
+            return isByTap ? START_BY_TAP : ALONE;
         }
         if (turn.isOverRestart()) {
             return RESTARTED;

@@ -35,6 +35,7 @@ class EdgeHistoriesTest {
                     "clear-for-min-block",
                     "coincidence",
                     "direction",
+                    "direction-min-block",
                     "first-lockout",
                     "judged",
                     "merge-gap",
