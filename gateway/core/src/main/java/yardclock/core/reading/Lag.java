@@ -17,7 +17,7 @@ final class Lag {
     static final long LEAST_MICROS = -80_000;
     static final long MOST_MICROS = 300_000;
 
-    /** Nearly half of the taps are sooner than this after what it was for: no reason for doubt by itself. */
+    /** Nearly half of the taps come sooner than this: no reason for doubt by itself. */
     static final long HARDLY_LATE_MICROS = 100_000;
 
     /** One tap in ten is sooner than the first of these, and one in ten later than the second. */
