@@ -94,7 +94,8 @@ final class Frames {
                 label,
                 List.of(),
                 null,
-                false);
+                false,
+                -1);
     }
 
     private static PostFrame.At at(int index, StationView.State state) {

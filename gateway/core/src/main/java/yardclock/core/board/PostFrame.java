@@ -92,6 +92,8 @@ public record PostFrame(
      * @param readings best first; empty unless ambiguous
      * @param late what came after the ruling and speaks against it; or null
      * @param tie whether another candidate's mark here may have been in the other order
+     * @param standingEntry the entry of the ruling that decides it, −1 for none: give it back as
+     *     {@code supersedes}
      */
     public record Split(
             String station,
@@ -106,7 +108,8 @@ public record PostFrame(
             String label,
             List<Reading> readings,
             Late late,
-            boolean tie) {}
+            boolean tie,
+            long standingEntry) {}
 
     /** One way to understand an ambiguous split. */
     public record Reading(long splitMicros, long lowerMicros, long upperMicros, Text words) {}

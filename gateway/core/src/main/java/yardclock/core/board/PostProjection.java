@@ -13,6 +13,7 @@ import yardclock.core.run.SplitReadings;
 import yardclock.core.run.Splits;
 import yardclock.core.run.StationRun;
 import yardclock.core.run.Turn;
+import yardclock.core.run.TurnFile;
 
 import java.util.List;
 import java.util.Optional;
@@ -169,6 +170,7 @@ public final class PostProjection {
                 split.label().word(),
                 SplitReadings.of(turn).stream().map(PostProjection::reading).toList(),
                 late(turn),
-                course.station(split.station()).map(run -> run.isTied(turn)).orElse(false));
+                course.station(split.station()).map(run -> run.isTied(turn)).orElse(false),
+                new TurnFile(turn).standingEntry());
     }
 }
