@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 
 /** The written table of who may do what, and the written precedence of refusals, are the code's. */
 class AdmissionTableTest {
-    private static final Path RECORD = Path.of("../decisions/0022-rulings-that-supersede.md");
+    private static final Path RECORD = Path.of("../decisions/0023-rulings-that-supersede.md");
 
     @Test
     void the_record_says_of_each_act_who_may_do_it() throws IOException {
