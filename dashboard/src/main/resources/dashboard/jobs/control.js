@@ -7,7 +7,7 @@ import { heatCard } from "../parts/heat-card.js";
 import { warnings } from "../parts/sentences.js";
 import { tray } from "../parts/tray.js";
 import { patch } from "../parts/stations.js";
-import { say } from "../lib/say.js";
+import { say, text } from "../lib/say.js";
 import { acts, reasonsFor } from "../lib/acts.js";
 import { againstRelease, chosenProctor } from "./control-state.js";
 import { nextUp } from "./control-next.js";
@@ -30,7 +30,7 @@ class Control extends Page {
         ${nextUp(this, frame)} ${this.#courseRulings(frame.head)}
       </div>
       <div class="control-wide">
-        ${this.#alarms(frame.alarms)}
+        ${this.#alarms(frame.alarms)} ${this.#held(frame.stations)}
         <section aria-labelledby="course">
           <h2 id="course" class="aside">${say("control.course")}</h2>
           ${courseMap(frame.stations, frame.onCourse, this.now())}
@@ -87,6 +87,35 @@ class Control extends Page {
       <h2 id="alarms" class="aside">${say("control.alarms")}</h2>
       ${warnings(alarms)}
     </section>`;
+  }
+
+  /** Stations that a sensor's trouble keeps out of releases, and the way on without it. */
+  #held(stations) {
+    const held = stations.filter((station) => station.held);
+    if (held.length === 0) return nothing;
+    return html`<section aria-labelledby="held">
+      <h2 id="held">${say("control.held")}</h2>
+      ${held.map((station) => html`<div data-held=${station.id}>
+        <h3>${text(station.name)}</h3>
+        ${warnings([station.trouble])}
+        ${this.leads
+          ? this.button(`by-hand-${station.id}`, say("control.by-hand"), () =>
+              this.#byHand(station))
+          : nothing}
+      </div>`)}
+    </section>`;
+  }
+
+  async #byHand(station) {
+    const answer = await this.ask.put({
+      title: say("control.by-hand-title", { station: text(station.name) }),
+      choices: reasonsFor.byHand.map((reason) => [reason, say(`reason.${reason}`)]),
+      words: true,
+      yes: say("control.by-hand-do"),
+    });
+    if (!answer) return;
+    const act = acts.goOnByHand(station.id, answer.choice, answer.words);
+    this.act(`by-hand-${station.id}`, act, { quiet: true });
   }
 
   beside(frame) {

@@ -45,6 +45,7 @@ export const acts = {
   swapOrder: (number, otherNumber, reason, words) => ({
     act: "swap-order", number, otherNumber, reason, words,
   }),
+  goOnByHand: (station, reason, words) => ({ act: "go-on-by-hand", station, reason, words }),
   note: (number, words) => ({ act: "note", number, words }),
 };
 
@@ -55,5 +56,6 @@ export const reasonsFor = {
   ],
   hand: ["sensor-failed", "sensor-tripped-by-other", "equipment-fault", "other"],
   holdOne: ["equipment-fault", "medical", "station-not-ready", "course-blocked", "other"],
+  byHand: ["sensor-failed", "equipment-fault", "staffing", "other"],
   holdAll: ["weather", "medical", "staffing", "course-blocked", "equipment-fault", "other"],
 };

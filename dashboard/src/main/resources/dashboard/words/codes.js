@@ -60,6 +60,14 @@ export const codes = {
     "The first station is not ready.",
     "La primera estación no está lista.",
   ],
+  "refusal.station-held": [
+    "A station is held: a sensor is in trouble. Mend it, or go on by hand.",
+    "Una estación está retenida: falla un sensor. Arréglelo o siga a mano.",
+  ],
+  "refusal.station-not-held": [
+    "No sensor's trouble holds this station.",
+    "Ningún sensor retiene esta estación.",
+  ],
   "refusal.proctor-busy": [
     "This proctor is with another candidate.",
     "Este evaluador está con otro candidato.",

@@ -17,6 +17,13 @@ export const onControl = {
   "control.no-show-do": ["Yes, did not come", "Sí, no vino"],
   "control.hold": ["Hold releases", "Pausar salidas"],
   "control.hold-title": ["Hold new releases: why?", "Pausar nuevas salidas: ¿por qué?"],
+  "control.held": ["Held: a sensor is in trouble", "Retenida: falla un sensor"],
+  "control.by-hand": ["Go on by hand", "Seguir a mano"],
+  "control.by-hand-title": [
+    "Go on by hand at {station}? Its times are then the proctor's taps.",
+    "¿Seguir a mano en {station}? Sus tiempos serán los toques del evaluador.",
+  ],
+  "control.by-hand-do": ["Go on by hand", "Seguir a mano"],
   "control.hold-do": ["Hold now", "Pausar ahora"],
   "control.resume": ["Resume releases", "Reanudar salidas"],
   "control.restart": ["Restart the course", "Reanudar el recorrido"],

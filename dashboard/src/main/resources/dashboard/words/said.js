@@ -28,6 +28,18 @@ const SENTENCES = {
 
 const PATTERNS = [
   [
+    /^(.+) \((\S+)\) is not at rest though nobody is meant to be there\.(.*)$/,
+    "$1 ($2) no está en reposo aunque nadie debería estar allí.$3",
+  ],
+  [
+    /^(.+) \((\S+)\) is stuck: so for longer than the plan thinks possible\.(.*)$/,
+    "$1 ($2) está atascado: así más tiempo del que el plan cree posible.$3",
+  ],
+  [
+    /^(.+) \((\S+)\) was never seen today, though candidates went through\.(.*)$/,
+    "$1 ($2) no se vio hoy, aunque pasaron candidatos.$3",
+  ],
+  [
     /^The restart is bridged by field units that ran on: .*$/,
     "Las unidades de campo que siguieron contando salvan el reinicio: los tiempos que lo cruzan se conocen" +
       " de nuevo, con un intervalo más ancho.",

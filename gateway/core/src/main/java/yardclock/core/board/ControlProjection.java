@@ -50,6 +50,7 @@ public final class ControlProjection {
             block(blockers, course.status() == CourseRun.Course.HELD, Refusal.COURSE_HELD);
             block(blockers, !course.isFirstFree(), Refusal.STATION_NOT_READY);
             block(blockers, proctor.isEmpty(), Refusal.PROCTOR_BUSY);
+            block(blockers, picture.watch().isAnyHeld(), Refusal.STATION_HELD);
             boolean early = picture.moment().gatewayMicros() < course.notBeforeMicros();
             block(blockers, early, Refusal.INTERVAL_NOT_OVER);
         }

@@ -11,8 +11,10 @@ import yardclock.core.passage.TimedEdge;
 import yardclock.core.ruling.Devices;
 import yardclock.core.run.CourseRun;
 import yardclock.core.run.StationRun;
+import yardclock.core.trouble.SensorWatch;
 
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 
 /** The state as projections read it, at one moment. Used on the state's own thread only. */
@@ -23,7 +25,8 @@ public record Picture(
         List<TimedEdge> newestEdges,
         Devices devices,
         HeatWatch heat,
-        Calibrations calibrations) {
+        Calibrations calibrations,
+        SensorWatch watch) {
 
     /** When the picture is for, and what the adapters and the engine have to warn of. */
     public record Moment(
@@ -88,7 +91,8 @@ public record Picture(
                 StationView.State.valueOf(run.state().name()),
                 run.number(),
                 run.sinceMicros(),
-                trouble(run));
+                trouble(run),
+                watch.isHeld(run.station().id()));
     }
 
     /** The first unit of the station that is not up, in words. */
@@ -98,6 +102,15 @@ public record Picture(
                 .filter(u -> u.status().status() != UnitStatus.Status.UP)
                 .map(u -> u.plan().id() + ": " + u.status().status().words())
                 .findFirst()
+                .orElseGet(() -> sensorTrouble(run));
+    }
+
+    /** The first sensor's trouble, those that hold the station before the others. */
+    private String sensorTrouble(StationRun run) {
+        return watch.troubles().stream()
+                .filter(trouble -> trouble.station().equals(run.station().id()))
+                .min(Comparator.comparing(trouble -> !trouble.holds()))
+                .map(t -> t.words() + (t.holds() ? "" : " By hand: " + t.byHand()))
                 .orElse("");
     }
 

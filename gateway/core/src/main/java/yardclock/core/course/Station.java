@@ -1,8 +1,10 @@
 package yardclock.core.course;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * One task of the course.
@@ -34,13 +36,18 @@ public record Station(
         return triggers;
     }
 
-    /** Every sensor its triggers use, once each, in order. */
+    /** Every sensor its triggers use, buttons that stand in included, once each, in order. */
     public List<SensorRef> sensors() {
-        return triggers().stream()
-                .flatMap(trigger -> trigger.contacts().stream())
-                .map(Contact::sensor)
-                .distinct()
-                .toList();
+        Set<SensorRef> sensors = new LinkedHashSet<>();
+        for (Trigger trigger : triggers()) {
+            trigger.contacts().forEach(contact -> sensors.add(contact.sensor()));
+        }
+        for (Trigger trigger : triggers()) {
+            if (trigger.site().fallback() != null) {
+                sensors.add(trigger.site().fallback());
+            }
+        }
+        return List.copyOf(sensors);
     }
 
     public Optional<Checkpoint> checkpoint(String checkpointId) {

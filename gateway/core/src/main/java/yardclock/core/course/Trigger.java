@@ -38,6 +38,11 @@ public record Trigger(
         return new Trigger(combination, edge, contacts, other, site, words, adjustmentNumber);
     }
 
+    /** With what is said of its site. */
+    public Trigger standing(Site where) {
+        return new Trigger(combination, edge, contacts, guards, where, words, adjustment);
+    }
+
     /** Whether a block is what ends with the stamp, and not what begins with it. */
     public boolean endsBlock() {
         return edge == EdgeRule.RELEASE

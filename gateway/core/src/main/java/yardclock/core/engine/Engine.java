@@ -165,7 +165,8 @@ public final class Engine {
         course.enter(roster);
         units = new Units(known, lines, course, account);
         Situation situation =
-                new Situation(course, devices, units::sensorState, units.calibrations());
+                new Situation(
+                        course, devices, units::sensorState, units.calibrations(), units.watch());
         decisions = new Decisions(situation, tablets);
     }
 
@@ -379,7 +380,8 @@ public final class Engine {
                 List.copyOf(units.newest()),
                 devices,
                 heat,
-                units.calibrations());
+                units.calibrations(),
+                units.watch());
     }
 
     /**

@@ -22,6 +22,7 @@ import yardclock.core.run.Attempt;
 import yardclock.core.run.CourseRun;
 import yardclock.core.time.Exchange;
 import yardclock.core.time.TimeLines;
+import yardclock.core.trouble.SensorWatch;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -53,6 +54,7 @@ final class Units {
     private final ClockWatch clockWatch;
     private final Calibrations calibrations;
     private final Account account;
+    private final SensorWatch watch;
 
     Units(Map<String, Unit> units, TimeLines lines, CourseRun course, Account account) {
         this.account = account;
@@ -61,6 +63,7 @@ final class Units {
         this.course = course;
         this.clockWatch = new ClockWatch(course.plan().timing().boundLimitMicros());
         this.calibrations = new Calibrations(units, course);
+        this.watch = new SensorWatch(course, units.values());
     }
 
     /** The plan's units by their ids, never heard of yet. */
@@ -72,6 +75,10 @@ final class Units {
 
     Calibrations calibrations() {
         return calibrations;
+    }
+
+    SensorWatch watch() {
+        return watch;
     }
 
     Collection<Unit> all() {
@@ -124,6 +131,7 @@ final class Units {
                             edge.tick(),
                             nowMicros);
             stampOrWait(unit, taken, nowMicros, out);
+            watch.see(edge.unit(), nowMicros, out);
         }
     }
 
@@ -225,6 +233,7 @@ final class Units {
         status.states(health.sensorStates(), health.tick());
         status.speaks(health.accessPoint(), health.contract());
         calibrations.look(health.unit(), nowMicros, out);
+        watch.see(health.unit(), nowMicros, out);
         alive(unit, nowMicros, out);
         BootLedger ledger = unit.ledger().boot(health.boot());
         // What was announced last time had until now to arrive; only then is it a gap.
@@ -339,6 +348,7 @@ final class Units {
     }
 
     void passTime(long nowMicros, Gathering out) {
+        watch.passTime(nowMicros, out);
         for (Unit unit : units.values()) {
             if (unit.status().passTime(nowMicros, course.speed())) {
                 tellStatus(unit, FactKind.UNIT_SILENT, out);
@@ -350,7 +360,7 @@ final class Units {
     }
 
     long nextDeadlineMicros() {
-        long next = Long.MAX_VALUE;
+        long next = watch.nextDeadlineMicros();
         for (Unit unit : units.values()) {
             next = Math.min(next, unit.status().nextDeadlineMicros(course.speed()));
             next = Math.min(next, unit.boundAlarm().nextLookMicros());
@@ -372,6 +382,6 @@ final class Units {
 
     void describe(Canonical text) {
         units.values().forEach(unit -> text.line("unit", unit));
-        text.line("calibrations", calibrations);
+        text.line("calibrations", calibrations).line("watch", watch);
     }
 }

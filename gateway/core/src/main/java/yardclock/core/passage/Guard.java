@@ -8,6 +8,8 @@ public enum Guard {
     MERGE_GAP,
     STAYS_FOR,
     STOOD_FOR,
+    /** Blocked or pressed for longer than the plan thinks plausible: it was stuck. */
+    LONGEST_BLOCK,
     /** It is no part of what the contacts together ask for. */
     RULE;
 

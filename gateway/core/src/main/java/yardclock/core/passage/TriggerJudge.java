@@ -93,29 +93,54 @@ public final class TriggerJudge {
         for (Found found : found(concerned, fromMicros, new ArrayList<>())) {
             if (extent.isFree(found)) {
                 List<TimedEdge> own = extent.of(found);
-                passages.add(
-                        new Passage(
-                                found.edge(),
-                                own,
-                                found.blocks().isEmpty() ? blocks(found, own) : found.blocks(),
-                                found.concludesAtMicros(),
-                                version));
+                List<Block> parts = parts(found, own);
+                if (!isStuck(parts)) {
+                    long until = found.concludesAtMicros();
+                    passages.add(new Passage(found.edge(), own, parts, until, version));
+                }
             }
         }
         return passages;
+    }
+
+    private List<Block> parts(Found found, List<TimedEdge> own) {
+        return found.blocks().isEmpty() ? blocks(found, own) : found.blocks();
+    }
+
+    /** Whether a block of it lasted longer than any body, tool or hand would make it. */
+    private boolean isStuck(List<Block> parts) {
+        long longest = trigger.site().longestBlockMicros();
+        if (longest == 0) {
+            return false;
+        }
+        for (Block part : parts) {
+            if (part.from() != null && part.isOver() && part.micros() > longest) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The edges at or after {@code fromMicros} that are in no passage, and what struck each. */
     public List<Struck> struck(List<TimedEdge> edges, long fromMicros) {
         List<TimedEdge> concerned = concerned(edges);
         List<Struck> moments = new ArrayList<>();
+        List<TimedEdge> stuck = new ArrayList<>();
         Extent extent = new Extent(trigger, concerned);
         for (Found found : found(concerned, fromMicros, moments)) {
             if (extent.isFree(found)) {
-                extent.of(found);
+                List<TimedEdge> own = extent.of(found);
+                if (isStuck(parts(found, own))) {
+                    stuck.addAll(own);
+                }
             }
         }
         List<Struck> struck = new ArrayList<>();
+        for (TimedEdge edge : stuck) {
+            if (edge.stamp().micros() >= fromMicros) {
+                struck.add(new Struck(edge, Guard.LONGEST_BLOCK));
+            }
+        }
         for (TimedEdge edge : extent.unclaimed()) {
             if (edge.stamp().micros() >= fromMicros) {
                 struck.add(new Struck(edge, guardOf(edge, moments)));

@@ -6,13 +6,18 @@ import yardclock.core.course.FieldUnit;
 import yardclock.core.course.SensorKind;
 import yardclock.core.course.SensorPlan;
 import yardclock.core.course.SensorRef;
+import yardclock.core.course.Station;
 import yardclock.core.course.Trigger;
+import yardclock.core.course.Tripper;
 
+import java.util.List;
 import java.util.TreeSet;
 
 /**
- * The sensors of a plan that others than the candidate trip in passing: beams and mats. Contacts,
- * pads, inductive sensors and buttons are practically not. And those that chatter. Immutable.
+ * The sensors of a plan that others than the candidate trip in passing. A trigger's {@code
+ * alsoTrippedBy} says so for its own sensors; where the plan says nothing, beams and mats are, and
+ * contacts, pads, inductive sensors and buttons practically are not. And those that
+ * chatter. Immutable.
  */
 public final class Crossed {
     private final TreeSet<SensorRef> sensors = new TreeSet<>();
@@ -21,12 +26,17 @@ public final class Crossed {
     public Crossed(ExamPlan plan) {
         for (FieldUnit unit : plan.fieldUnits()) {
             for (SensorPlan sensor : unit.sensors()) {
-                SensorRef ref = new SensorRef(unit.id(), sensor.number());
-                if (sensor.kind() == SensorKind.PHOTO_EYE || sensor.kind() == SensorKind.MAT) {
-                    sensors.add(ref);
-                }
                 if (chatters(sensor.kind())) {
-                    chattering.add(ref);
+                    chattering.add(new SensorRef(unit.id(), sensor.number()));
+                }
+            }
+        }
+        for (Station station : plan.stations()) {
+            for (Trigger trigger : station.triggers()) {
+                for (Contact contact : trigger.contacts()) {
+                    if (isCrossed(plan, trigger, contact.sensor())) {
+                        sensors.add(contact.sensor());
+                    }
                 }
             }
         }
@@ -45,6 +55,16 @@ public final class Crossed {
         return trigger.contacts().stream().anyMatch(c -> chattering.contains(c.sensor()))
                 ? Chatter.of(trigger)
                 : Chatter.NONE;
+    }
+
+    private static boolean isCrossed(ExamPlan plan, Trigger trigger, SensorRef sensor) {
+        List<Tripper> said = trigger.site().alsoTrippedBy();
+        if (!said.isEmpty()) {
+            return !said.equals(List.of(Tripper.NONE));
+        }
+        return plan.sensor(sensor)
+                .filter(s -> s.kind() == SensorKind.PHOTO_EYE || s.kind() == SensorKind.MAT)
+                .isPresent();
     }
 
     public boolean isCrossed(SensorRef sensor) {

@@ -51,7 +51,8 @@ final class Possibilities {
         List<Possible> byRule = byRule(edges, fromMicros);
         List<Possible> all = new ArrayList<>(byRule);
         for (Passage passage :
-                new TriggerJudge(relaxed(), settleMicros).passages(edges, fromMicros)) {
+                new TriggerJudge(relaxed().standing(trigger.site()), settleMicros)
+                        .passages(edges, fromMicros)) {
             boolean isKnown = false;
             for (Possible known : byRule) {
                 long apart = Math.abs(known.atMicros() - passage.edge().stamp().micros());

@@ -189,6 +189,14 @@ public sealed interface Act {
         }
     }
 
+    /** A station whose sensor is in trouble goes on all the same: its times are taken by hand. */
+    record GoOnByHand(String station, Reason reason, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.GO_ON_BY_HAND;
+        }
+    }
+
     /** Words for the record, about a candidate or, with number 0, about the day. */
     record Note(int number, String words) implements Act {
         @Override

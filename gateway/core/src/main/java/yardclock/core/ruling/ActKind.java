@@ -27,6 +27,7 @@ public enum ActKind {
     IDENTIFY(Act.Identify.class, Role.TECHNICIAN),
     BEGIN_CALIBRATION(Act.BeginCalibration.class, Role.TECHNICIAN),
     END_CALIBRATION(Act.EndCalibration.class, Role.TECHNICIAN),
+    GO_ON_BY_HAND(Act.GoOnByHand.class, Role.COORDINATOR, Role.TECHNICIAN),
     NOTE(Act.Note.class, Role.values()),
     CONFIRM_CLEAN(Act.ConfirmClean.class, Role.PROCTOR, Role.COORDINATOR),
     STRIKE(Act.Strike.class, Role.PROCTOR, Role.COORDINATOR),

@@ -14,6 +14,7 @@ import yardclock.core.run.Splits;
 import yardclock.core.run.StationRun;
 import yardclock.core.run.Turn;
 import yardclock.core.run.TurnFile;
+import yardclock.core.trouble.SensorWatch;
 
 import java.util.EnumSet;
 import java.util.List;
@@ -35,6 +36,7 @@ final class Admission {
     private final Devices devices;
     private final ToIntFunction<SensorRef> sensorState;
     private final Calibrations calibrations;
+    private final SensorWatch watch;
     private final Set<Refusal> against = EnumSet.noneOf(Refusal.class);
     private final Devices.Holder who;
     private final long basis;
@@ -48,6 +50,7 @@ final class Admission {
         this.devices = situation.devices();
         this.sensorState = situation.sensorState();
         this.calibrations = situation.calibrations();
+        this.watch = situation.watch();
         this.who = who;
         this.basis = request.basis();
         this.supersedes = request.supersedes();
@@ -80,6 +83,7 @@ final class Admission {
             case IDENTIFY -> identify((Act.Identify) act);
             case BEGIN_CALIBRATION, END_CALIBRATION ->
                     against.addAll(new CalibrationAdmission(calibrations, basis).against(act));
+            case GO_ON_BY_HAND -> goOnByHand((Act.GoOnByHand) act);
             case NOTE -> note((Act.Note) act);
             case CONFIRM_CLEAN, STRIKE, ADD_MARK, WITHDRAW_RULING -> evidence.check(act);
             case EQUIPMENT_FAULT -> equipmentFault((Act.EquipmentFault) act);
@@ -125,6 +129,7 @@ final class Admission {
         refuseIf(course.status() == CourseRun.Course.HELD, Refusal.COURSE_HELD);
         proctor(act.proctorDevice());
         refuseIf(!course.isFirstFree(), Refusal.STATION_NOT_READY);
+        refuseIf(watch.isAnyHeld(), Refusal.STATION_HELD);
         refuseIf(nowMicros < course.notBeforeMicros(), Refusal.INTERVAL_NOT_OVER);
         refuseIf(
                 attempt != null && course.next().filter(next -> next == attempt).isEmpty(),
@@ -354,6 +359,12 @@ final class Admission {
     private void identify(Act.Identify act) {
         refuseIf(course.plan().fieldUnit(act.unit()).isEmpty(), Refusal.UNKNOWN_UNIT);
         refuseIf(act.seconds() < 1 || act.seconds() > 60, Refusal.TIME_NOT_PLAUSIBLE);
+    }
+
+    private void goOnByHand(Act.GoOnByHand act) {
+        words(act.words());
+        station(act.station());
+        refuseIf(!watch.isHeld(act.station()), Refusal.STATION_NOT_HELD);
     }
 
     private void note(Act.Note act) {

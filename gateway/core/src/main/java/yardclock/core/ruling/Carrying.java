@@ -70,6 +70,7 @@ final class Carrying {
             case IDENTIFY -> identify((Act.Identify) act);
             case BEGIN_CALIBRATION -> begin((Act.BeginCalibration) act);
             case END_CALIBRATION -> end((Act.EndCalibration) act);
+            case GO_ON_BY_HAND -> goOnByHand((Act.GoOnByHand) act);
             case NOTE -> { // The journal's entry is the note.
             }
             case CONFIRM_CLEAN -> confirmClean(((Act.ConfirmClean) act).number());
@@ -242,6 +243,11 @@ final class Carrying {
         } else {
             situation.calibrations().breakOff("Given up by " + who.person() + ".", out);
         }
+    }
+
+    private void goOnByHand(Act.GoOnByHand act) {
+        String why = words(act.reason(), act.words());
+        situation.watch().goOnByHand(act.station(), who.person() + ", " + why);
     }
 
     private void concludeIfDone(Attempt attempt) {

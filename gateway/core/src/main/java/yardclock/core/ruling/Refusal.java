@@ -24,6 +24,9 @@ public enum Refusal {
     COURSE_HELD("New releases are on hold."),
     NOT_NEXT("Another candidate is next."),
     STATION_NOT_READY("The first station is not ready."),
+    STATION_HELD(
+            "A station is held: a sensor is in trouble. The alarms name it; mend or go on by"
+                    + " hand."),
     PROCTOR_BUSY("This proctor is with another candidate."),
     INTERVAL_NOT_OVER("The release interval is not over yet."),
     NOT_RELEASED("This candidate has not been released."),
@@ -38,6 +41,7 @@ public enum Refusal {
     TIME_NOT_PLAUSIBLE("This time is not possible here."),
     NOT_IN_USE("This station is not waiting to be made ready."),
     NOT_HOME("A home contact is still open: something is not back in its place."),
+    STATION_NOT_HELD("No sensor's trouble holds this station."),
     ALREADY_HELD("This is on hold already."),
     NOT_HELD("This is not on hold."),
     NOT_STOPPED("The course is not stopped."),

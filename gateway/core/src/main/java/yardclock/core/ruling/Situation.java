@@ -3,6 +3,7 @@ package yardclock.core.ruling;
 import yardclock.core.calibration.Calibrations;
 import yardclock.core.course.SensorRef;
 import yardclock.core.run.CourseRun;
+import yardclock.core.trouble.SensorWatch;
 
 import java.util.function.ToIntFunction;
 
@@ -15,4 +16,5 @@ public record Situation(
         CourseRun course,
         Devices devices,
         ToIntFunction<SensorRef> sensorState,
-        Calibrations calibrations) {}
+        Calibrations calibrations,
+        SensorWatch watch) {}

@@ -2,6 +2,7 @@ package yardclock.core.run;
 
 import yardclock.core.course.Checkpoint;
 import yardclock.core.course.Combination;
+import yardclock.core.course.SensorRef;
 import yardclock.core.course.TimingRules;
 import yardclock.core.course.Trigger;
 import yardclock.core.passage.Passage;
@@ -100,6 +101,9 @@ final class Derivation {
 
     private Mark bestStart() {
         Mark tap = turn.startTap();
+        if (tap == null) {
+            tap = button(turn.station.start(), turn.startFromMicros, Long.MIN_VALUE);
+        }
         startReadings =
                 searchOf(turn.station.start())
                         .search(turn.evidence.inOrder(), turn.startFromMicros, pressOf(tap));
@@ -197,7 +201,10 @@ final class Derivation {
         Trigger trigger = turn.station.finish();
         long from = armedFrom(startMicros, trigger);
         Tap pressed = turn.taps.finish(allSeenMicros());
-        Mark tap = Tap.markOf(pressed);
+        Mark tap =
+                pressed == null
+                        ? button(trigger, startMicros, allSeenMicros())
+                        : Tap.markOf(pressed);
         boolean wasTooEarly = tap != null && tap.stamp().micros() < allSeenMicros();
         boolean counts = tap != null && (!wasTooEarly || !isAllSeen());
         Finish seen = null;
@@ -207,9 +214,12 @@ final class Derivation {
                             ? judged(trigger, from, pressed)
                             : automatic(from, startMicros, counts ? tap : null);
         }
+        if (seen == null && pressed == null && tap != null) {
+            return fallback(tap.edge().stamp().micros(), tap);
+        }
         if (seen == null) {
             boolean isNone = pressed == null || tap != null && tap.stamp().micros() <= startMicros;
-            return isNone ? null : fallback(pressed);
+            return isNone ? null : fallback(pressed.press().shownMicros(), pressed.mark());
         }
         disagrees |= counts && isFarFrom(tap, seen.mark());
         return seen;
@@ -316,11 +326,31 @@ final class Derivation {
         return marks.isEmpty() ? null : marks.get(0);
     }
 
-    private Finish fallback(Tap pressed) {
+    /** The wired button the plan names for a trigger whose sensor failed; null while unpressed. */
+    private Mark button(Trigger trigger, long fromMicros, long allSeenMicros) {
+        SensorRef named = trigger.site().fallback();
+        if (named == null || trigger.isJudged()) {
+            return null;
+        }
+        Mark first = null;
+        for (TimedEdge edge : turn.evidence.inOrder()) {
+            boolean isPress = edge.state() == 1 && edge.sensor().equals(named);
+            if (isPress && edge.stamp().micros() >= fromMicros) {
+                Mark press = HandMarks.button(edge, 0);
+                if (edge.stamp().micros() >= allSeenMicros) {
+                    return press;
+                }
+                first = first == null ? press : first;
+            }
+        }
+        return first;
+    }
+
+    private Finish fallback(long pressedMicros, Mark press) {
         long stay = PointSearch.stayMicros(turn.station.finish());
-        long due = pressed.press().shownMicros() + FALLBACK_MICROS + stay;
+        long due = pressedMicros + FALLBACK_MICROS + stay;
         if (nowMicros >= due) {
-            return new Finish(pressed.mark(), true);
+            return new Finish(press, true);
         }
         wakeAt(due);
         return null;

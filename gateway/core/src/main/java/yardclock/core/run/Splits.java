@@ -21,6 +21,10 @@ public final class Splits {
             new Text(
                     "the sensor saw no finish; the proctor's tap stands in",
                     "el sensor no vio la llegada; vale el toque del supervisor");
+    private static final Text BY_BUTTON =
+            new Text(
+                    "the sensor saw no finish; the press on the named button stands in",
+                    "el sensor no vio la llegada; vale la pulsación del botón previsto");
     private static final Text LATE =
             new Text(
                     "late readings disagree; look at them before ruling",
@@ -152,7 +156,7 @@ public final class Splits {
             return DISAGREE;
         }
         if (turn.finishByFallback()) {
-            return BY_TAP;
+            return turn.finish().source() == Mark.Source.BUTTON ? BY_BUTTON : BY_TAP;
         }
         if (turn.hasLateEvidence()) {
             return LATE;

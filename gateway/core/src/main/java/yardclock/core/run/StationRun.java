@@ -34,6 +34,7 @@ public final class StationRun {
     State state = State.READY;
     long sinceMicros;
     long strays;
+    private int rounds;
     private final Deque<Turn> turns = new ArrayDeque<>();
 
     /** Told of each turn that is too old to be kept. */
@@ -85,6 +86,11 @@ public final class StationRun {
         return units;
     }
 
+    /** How many candidates have left it. */
+    public int rounds() {
+        return rounds;
+    }
+
     /** Edges that no turn could use. */
     public long strays() {
         return strays;
@@ -121,6 +127,7 @@ public final class StationRun {
     void moveTo(State next, long nowMicros) {
         state = next;
         sinceMicros = nowMicros;
+        rounds += next == State.TO_BE_RESET ? 1 : 0;
         if (next == State.READY) {
             turns.addLast(new Turn(station, lines, nowMicros));
             if (turns.size() > TURNS_KEPT) {
@@ -137,6 +144,16 @@ public final class StationRun {
 
     @Override
     public String toString() {
-        return station.id() + " " + state + " " + sinceMicros + " " + strays + " " + turns;
+        return station.id()
+                + " "
+                + state
+                + " "
+                + sinceMicros
+                + " "
+                + strays
+                + " "
+                + rounds
+                + " "
+                + turns;
     }
 }

@@ -223,6 +223,7 @@ final class RandomYard {
                     new Act.BeginCalibration(
                             unit(), 1 + random.nextInt(3), unit(), random.nextInt(11));
             case END_CALIBRATION -> new Act.EndCalibration(random.nextBoolean());
+            case GO_ON_BY_HAND -> new Act.GoOnByHand(station, reason, words);
             case NOTE -> new Act.Note(number, words);
             case CONFIRM_CLEAN -> new Act.ConfirmClean(number);
             case STRIKE -> strike(reason, words);

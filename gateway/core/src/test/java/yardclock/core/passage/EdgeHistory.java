@@ -31,6 +31,7 @@ import java.util.TreeMap;
  * trigger: single a/1=1     combination, then contacts as unit/sensor=state
  * edge-rule: release        the plan's edge rule; first when left out
  * lockout: 3                any guard by its name
+ * longestBlock: 30          a block longer than this was stuck
  * settle: 0.4               how long a contrary edge may be under way; 0 when left out
  * from: 20                  edges before it do not count (what armed the trigger, or the start)
  * edge: 12.000 a/1 1        time, sensor, state
@@ -134,7 +135,7 @@ record EdgeHistory(
                     edge == null ? null : EdgeRule.valueOf(enumName(edge)),
                     contacts,
                     guards(),
-                    Site.UNSAID,
+                    new Site(0, 0, List.of(), time("longestBlock"), null, 0, 0),
                     new Text("", ""),
                     0);
         }

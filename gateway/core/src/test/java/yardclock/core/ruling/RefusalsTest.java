@@ -42,6 +42,7 @@ class RefusalsTest {
             case NO_HAND_MARKS, TIME_NOT_PLAUSIBLE -> handTime(refusal);
             case NOT_IN_USE, NOT_HOME -> station(refusal);
             case ALREADY_HELD, NOT_HELD, NOT_STOPPED -> hold(refusal);
+            case STATION_HELD, STATION_NOT_HELD -> sensorTrouble(refusal);
             case NOT_DONE, ALREADY_TOLD, ALREADY_DONE -> done(refusal);
             case UNKNOWN_SENSOR, SAME_UNIT, UNIT_NOT_READY, STATION_AWAITS -> beginning(refusal);
             case CALIBRATED_IN_A_RING, ALREADY_CALIBRATING -> beginning(refusal);
@@ -105,6 +106,17 @@ class RefusalsTest {
 
     private int next() {
         return yard.engine().control(yard.view()).next().number();
+    }
+
+    private Verdict sensorTrouble(Refusal refusal) {
+        if (refusal == Refusal.STATION_NOT_HELD) {
+            Act act = new Act.GoOnByHand("drag", Reason.SENSOR_FAILED, "");
+            return yard.rule("coordinator1", act);
+        }
+        yard.edge("u2/3", 1);
+        yard.after(5).health("u2");
+        yard.after(5).health("u2");
+        return yard.after(1).rule("coordinator1", new Act.Release(101, "proctor1"));
     }
 
     private Verdict where(Refusal refusal) {

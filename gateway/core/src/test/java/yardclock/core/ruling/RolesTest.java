@@ -40,6 +40,7 @@ class RolesTest {
             identify           - T - - -
             begin-calibration  - T - - -
             end-calibration    - T - - -
+            go-on-by-hand      C T - - -
             note               C T P W S
             confirm-clean      C - P - -
             strike             C - P - -
@@ -113,6 +114,7 @@ class RolesTest {
             case IDENTIFY -> new Act.Identify("u1", 5);
             case BEGIN_CALIBRATION -> new Act.BeginCalibration("u1", 1, "u2", 1);
             case END_CALIBRATION -> new Act.EndCalibration(false);
+            case GO_ON_BY_HAND -> new Act.GoOnByHand("walk", Reason.SENSOR_FAILED, "");
             case NOTE -> new Act.Note(0, "wet grass");
             case CONFIRM_CLEAN -> new Act.ConfirmClean(101);
             case STRIKE -> new Act.Strike("u1", "b", 1, Reason.OTHER, "");
