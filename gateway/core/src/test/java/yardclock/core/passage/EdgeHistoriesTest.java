@@ -48,6 +48,7 @@ class EdgeHistoriesTest {
                     "signal",
                     "spacing",
                     "start-of-longest",
+                    "longest-block",
                     "stays-for");
 
     static List<EdgeHistory> histories() {
