@@ -16,8 +16,8 @@ import java.util.TreeSet;
 /**
  * The sensors of a plan that others than the candidate trip in passing. A trigger's {@code
  * alsoTrippedBy} says so for its own sensors; where the plan says nothing, beams and mats are, and
- * contacts, pads, inductive sensors and buttons practically are not. And those that
- * chatter. Immutable.
+ * contacts, pads, inductive sensors and buttons practically are not. And those that chatter.
+ * Immutable.
  */
 public final class Crossed {
     private final TreeSet<SensorRef> sensors = new TreeSet<>();
