@@ -70,7 +70,24 @@ public final class SensorWatch {
             }
             if (watched.dueMicros == Long.MAX_VALUE && watched.isAway()) {
                 arm(watched);
+                lookAtOnce(watched, nowMicros, out);
             }
+        }
+        due();
+    }
+
+    /** It may have been away for long before its station was idle, or its unit heard. */
+    private void lookAtOnce(Watched watched, long nowMicros, Gathering out) {
+        if (watched.dueMicros <= nowMicros) {
+            watched.dueMicros = Long.MAX_VALUE;
+            look(watched, nowMicros, out);
+        }
+    }
+
+    private void due() {
+        dueMicros = Long.MAX_VALUE;
+        for (Watched watched : all) {
+            dueMicros = Math.min(dueMicros, watched.dueMicros);
         }
     }
 
@@ -87,7 +104,6 @@ public final class SensorWatch {
         }
         long patience = mayRest ? PATIENCE_MICROS : watched.longestMicros;
         watched.dueMicros = watched.awaySinceMicros() + patience;
-        dueMicros = Math.min(dueMicros, watched.dueMicros);
     }
 
     /** Concludes what only waited for time to pass. */
@@ -95,14 +111,8 @@ public final class SensorWatch {
         if (nowMicros < dueMicros) {
             return;
         }
-        dueMicros = Long.MAX_VALUE;
-        for (Watched watched : all) {
-            if (watched.dueMicros <= nowMicros) {
-                watched.dueMicros = Long.MAX_VALUE;
-                look(watched, nowMicros, out);
-            }
-            dueMicros = Math.min(dueMicros, watched.dueMicros);
-        }
+        all.forEach(watched -> lookAtOnce(watched, nowMicros, out));
+        due();
     }
 
     private void look(Watched watched, long nowMicros, Gathering out) {
