@@ -8,6 +8,7 @@ import { gather } from "./trace-state.js";
 import { strip } from "./bench-strip.js";
 import { unitCard } from "./bench-unit.js";
 import { calibration } from "./bench-calibration.js";
+import { byHand } from "./bench-by-hand.js";
 import { clocksToLookAt } from "./bench-clock.js";
 import { ClockPlots } from "./bench-plots.js";
 
@@ -44,7 +45,7 @@ class Bench extends Page {
         <p>${say("bench.trace-how", { seconds: this.spanSeconds })}</p>
         ${strip(frame.units, this.traces, this.now(), this.spanSeconds * 1e6)}
       </section>
-      ${calibration(this, frame)}
+      ${calibration(this, frame)} ${byHand(frame)}
       <section aria-labelledby="units">
         <h2 id="units">${say("bench.units")}</h2>
         ${frame.units.length === 0 ? html`<p>${say("bench.no-units")}</p>` : nothing}

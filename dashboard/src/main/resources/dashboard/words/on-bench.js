@@ -9,6 +9,18 @@ export const onBench = {
   "bench.span": ["{seconds} s", "{seconds} s"],
   "bench.span-title": ["Length of the strip", "Longitud de la tira"],
   "bench.units": ["Field units", "Unidades de campo"],
+  "bench.by-hand": ["Taps beside the sensors", "Toques junto a los sensores"],
+  "bench.by-hand-how": [
+    "Tap minus sensor over the day. About 110 ms late with a spread of 70 ms is usual.",
+    "Toque menos sensor durante el día. Lo usual es unos 110 ms de retraso, con 70 ms de dispersión.",
+  ],
+  "bench.by-hand-line": [
+    "{count} taps, {bias} ms late (the newest {newest} ms), spread {spread} ms",
+    "{count} toques, {bias} ms de retraso (los últimos {newest} ms), dispersión {spread} ms",
+  ],
+  "bench.drifts": ["It drifts.", "Se desvía."],
+  "bench.point-start": ["start", "salida"],
+  "bench.point-finish": ["finish", "llegada"],
   "bench.no-units": ["No field unit is known.", "No se conoce ninguna unidad."],
   "bench.since": ["for {time}", "desde hace {time}"],
   "unit.never-seen": ["no sign of life yet", "aún sin señal de vida"],

@@ -2,21 +2,36 @@ package yardclock.core.board;
 
 import yardclock.core.course.Text;
 import yardclock.core.health.ClockTrouble;
+import yardclock.core.run.SecondClock;
 import yardclock.core.time.ClockStatus;
 
 import java.util.List;
 
-/** The timing technician's picture: every field unit, sensor and the newest edges. */
+/**
+ * The timing technician's picture: every field unit, sensor and the newest edges.
+ *
+ * @param pointsByHand taps beside the automatic marks over the day, by start and finish
+ * @param proctorsByHand the same by proctor
+ */
 public record BenchFrame(
         Head head,
         List<UnitView> units,
         List<EdgeView> edges,
         List<String> alarms,
-        CalibrationView calibrations) {
+        CalibrationView calibrations,
+        List<SecondClock> pointsByHand,
+        List<SecondClock> proctorsByHand) {
 
     /** The same with other alarms. */
     public BenchFrame withAlarms(List<String> others) {
-        return new BenchFrame(head, units, edges, List.copyOf(others), calibrations);
+        return new BenchFrame(
+                head,
+                units,
+                edges,
+                List.copyOf(others),
+                calibrations,
+                pointsByHand,
+                proctorsByHand);
     }
 
     /**

@@ -10,6 +10,7 @@ import yardclock.core.intake.AnswerLedger;
 import yardclock.core.intake.AnswerRefusal;
 import yardclock.core.intake.BootLedger;
 import yardclock.core.passage.TimedEdge;
+import yardclock.core.run.SecondClocks;
 import yardclock.core.run.StationRun;
 import yardclock.core.time.ClockStatus;
 import yardclock.core.time.GatewayTime;
@@ -55,12 +56,15 @@ public final class StaffProjection {
     }
 
     public BenchFrame bench() {
+        SecondClocks byHand = new SecondClocks(picture.course());
         return new BenchFrame(
                 picture.head(),
                 picture.units().stream().map(this::unit).toList(),
                 picture.newestEdges().stream().map(StaffProjection::edge).toList(),
                 picture.moment().alarms(),
-                new CalibrationProjection(picture.calibrations()).view());
+                new CalibrationProjection(picture.calibrations()).view(),
+                byHand.byPoint(),
+                byHand.byProctor());
     }
 
     /** One unit's clock as a picture; empty when the plan has no such unit. */
