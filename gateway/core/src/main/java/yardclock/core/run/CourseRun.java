@@ -361,11 +361,6 @@ public final class CourseRun {
                 .min(Comparator.comparingLong(a -> a.releaseOrder));
     }
 
-    /** Whether anybody is on the way to this station. */
-    public boolean isAwaited(StationRun run) {
-        return expectedAt(plan.indexOf(run.station().id())).isPresent();
-    }
-
     boolean isExpected(Attempt attempt, int index) {
         return attempt.isOnCourse()
                 && attempt.phase != Attempt.Phase.AT_STATION

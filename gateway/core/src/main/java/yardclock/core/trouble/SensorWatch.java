@@ -7,6 +7,7 @@ import yardclock.core.fact.FactKind;
 import yardclock.core.fact.Gathering;
 import yardclock.core.health.Unit;
 import yardclock.core.health.UnitStatus;
+import yardclock.core.run.Attempt;
 import yardclock.core.run.CourseRun;
 import yardclock.core.run.StationRun;
 
@@ -91,10 +92,25 @@ public final class SensorWatch {
         }
     }
 
+    /** Nobody is meant to be there: it is ready, and no candidate is on the way to it. */
+    private boolean isIdle(StationRun run) {
+        if (run.state() != StationRun.State.READY) {
+            return false;
+        }
+        int index = course.plan().indexOf(run.station().id());
+        for (Attempt attempt : course.attempts()) {
+            boolean isOnTheWay =
+                    attempt.isOnCourse() && attempt.phase() != Attempt.Phase.AT_STATION;
+            if (isOnTheWay && attempt.stationIndex() == index) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** When it must be looked at next, while nobody is meant to be there. */
     private void arm(Watched watched) {
-        boolean isIdle =
-                watched.run.state() == StationRun.State.READY && !course.isAwaited(watched.run);
+        boolean isIdle = isIdle(watched.run);
         Trouble trouble = watched.trouble();
         boolean mayRest = trouble == null && !watched.isStoodOn;
         boolean mayStick =
@@ -116,8 +132,7 @@ public final class SensorWatch {
     }
 
     private void look(Watched watched, long nowMicros, Gathering out) {
-        boolean isIdle =
-                watched.run.state() == StationRun.State.READY && !course.isAwaited(watched.run);
+        boolean isIdle = isIdle(watched.run);
         boolean isUp = watched.unit.status().status() == UnitStatus.Status.UP;
         if (!isIdle || !isUp || !watched.isAway()) {
             return;
