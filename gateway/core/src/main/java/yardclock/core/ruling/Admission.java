@@ -363,7 +363,6 @@ final class Admission {
 
     private void goOnByHand(Act.GoOnByHand act) {
         words(act.words());
-        station(act.station());
         refuseIf(!watch.isHeld(act.station()), Refusal.STATION_NOT_HELD);
     }
 
