@@ -24,7 +24,8 @@ import java.util.function.Function;
             ReplayCommand.class,
             JournalCommand.class,
             CheckCommand.class,
-            ClockCommand.class
+            ClockCommand.class,
+            DossierCommand.class
         },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {"0:done", "1:refused, with a sentence that says why", "2:wrong usage"})

@@ -35,15 +35,16 @@ public final class JournalFile implements Journal, AutoCloseable {
     private final Path file;
     private final DirectoryLock lock;
     private final Connection connection;
-    private final Chain chain = new Chain();
+    private final Chain chain;
     private long lastEntry;
     private boolean doubtful;
     private boolean failing;
 
-    private JournalFile(Path file, DirectoryLock lock, Connection connection) {
+    private JournalFile(Path file, DirectoryLock lock, Connection connection, int format) {
         this.file = file;
         this.lock = lock;
         this.connection = connection;
+        this.chain = new Chain(format);
     }
 
     /**
@@ -61,8 +62,8 @@ public final class JournalFile implements Journal, AutoCloseable {
         boolean opened = false;
         try {
             connection = Connections.writer(file);
-            Schema.migrate(connection);
-            JournalFile journal = new JournalFile(file, lock, connection);
+            int format = Schema.make(connection);
+            JournalFile journal = new JournalFile(file, lock, connection, format);
             journal.readAll(each);
             opened = true;
             return journal;

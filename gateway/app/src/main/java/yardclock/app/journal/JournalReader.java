@@ -14,6 +14,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.Properties;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 
 /**
  * A journal opened to read only, beside a running gateway or long after the day. Owned by one
@@ -25,8 +26,11 @@ import java.util.function.Consumer;
 public final class JournalReader implements AutoCloseable {
     private final Connection connection;
 
-    private JournalReader(Connection connection) {
+    private final int format;
+
+    private JournalReader(Connection connection, int format) {
         this.connection = connection;
+        this.format = format;
     }
 
     /** Opens a journal file without changing anything in it or beside it. */
@@ -37,8 +41,7 @@ public final class JournalReader implements AutoCloseable {
         Connection connection = null;
         try {
             connection = JDBC.createConnection(address(file), readOnly());
-            Schema.check(connection);
-            return new JournalReader(connection);
+            return new JournalReader(connection, Schema.check(connection));
         } catch (SQLException e) {
             Connections.closeQuietly(connection);
             throw new JournalRefusedException(
@@ -70,7 +73,29 @@ public final class JournalReader implements AutoCloseable {
     }
 
     long entries(long upTo, Consumer<Entry> each) throws JournalRefusedException {
-        return Rows.visit(connection, new Chain(), upTo, row -> each.accept(Bodies.read(row)));
+        return Rows.visit(
+                connection, new Chain(format), upTo, row -> each.accept(Bodies.read(row)));
+    }
+
+    /**
+     * Writes down a part of the journal with the proof that it is part of it, up to the newest
+     * entry.
+     *
+     * @throws JournalRefusedException also when the journal's format allows no proof in part
+     */
+    public Excerpt excerpt(Predicate<Entry> kept) throws JournalRefusedException {
+        if (format < Excerpt.FORMAT) {
+            throw new JournalRefusedException(
+                    "This journal was begun by an earlier Yardclock. Its chain can't be shown in"
+                            + " part, only whole.");
+        }
+        ExcerptWriter writer = new ExcerptWriter();
+        Rows.visit(
+                connection,
+                new Chain(format),
+                Long.MAX_VALUE,
+                row -> writer.add(row, kept.test(Bodies.read(row))));
+        return writer.excerpt();
     }
 
     /**
@@ -78,7 +103,8 @@ public final class JournalReader implements AutoCloseable {
      * gatewayMicros}, then the input's own fields.
      */
     public long lines(Consumer<String> each) throws JournalRefusedException {
-        return Rows.visit(connection, new Chain(), Long.MAX_VALUE, row -> each.accept(line(row)));
+        return Rows.visit(
+                connection, new Chain(format), Long.MAX_VALUE, row -> each.accept(line(row)));
     }
 
     private static String line(Row row) throws JournalRefusedException {

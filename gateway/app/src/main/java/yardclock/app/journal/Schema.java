@@ -7,63 +7,63 @@ import java.sql.Statement;
 import java.util.List;
 
 /**
- * The table, its three guards, and the steps that bring an older file up to date. A file's version
- * is {@code PRAGMA user_version}: the number of steps it has seen.
+ * The table and its three guards. A file's format is {@code PRAGMA user_version}; 1 and 2 differ in
+ * how {@link Chain} ties rows only, so a file keeps the one it was begun in.
  */
 final class Schema {
-    private static final List<List<String>> STEPS =
+    private static final int NEWEST = 2;
+
+    private static final List<String> TABLE =
             List.of(
-                    List.of(
-                            """
-                            CREATE TABLE entries (
-                              entry INTEGER PRIMARY KEY CHECK (entry >= 1),
-                              kind TEXT NOT NULL,
-                              gateway_micros INTEGER NOT NULL,
-                              body TEXT NOT NULL,
-                              previous BLOB NOT NULL CHECK (length(previous) = 32),
-                              hash BLOB NOT NULL CHECK (length(hash) = 32)
-                            ) STRICT
-                            """,
-                            """
-                            CREATE TRIGGER entries_are_never_changed BEFORE UPDATE ON entries
-                            BEGIN SELECT RAISE(ABORT, 'an entry is never changed'); END
-                            """,
-                            """
-                            CREATE TRIGGER entries_are_never_removed BEFORE DELETE ON entries
-                            BEGIN SELECT RAISE(ABORT, 'an entry is never removed'); END
-                            """,
-                            // INSERT OR REPLACE removes the old row without asking the DELETE
-                            // trigger, unless
-                            // recursive_triggers is on in that very connection: so the insertion
-                            // itself is refused.
-                            """
-                            CREATE TRIGGER entries_are_never_replaced BEFORE INSERT ON entries
-                            WHEN EXISTS (SELECT 1 FROM entries WHERE entry = NEW.entry)
-                            BEGIN SELECT RAISE(ABORT, 'an entry is never replaced'); END
-                            """));
+                    """
+                    CREATE TABLE entries (
+                      entry INTEGER PRIMARY KEY CHECK (entry >= 1),
+                      kind TEXT NOT NULL,
+                      gateway_micros INTEGER NOT NULL,
+                      body TEXT NOT NULL,
+                      previous BLOB NOT NULL CHECK (length(previous) = 32),
+                      hash BLOB NOT NULL CHECK (length(hash) = 32)
+                    ) STRICT
+                    """,
+                    """
+                    CREATE TRIGGER entries_are_never_changed BEFORE UPDATE ON entries
+                    BEGIN SELECT RAISE(ABORT, 'an entry is never changed'); END
+                    """,
+                    """
+                    CREATE TRIGGER entries_are_never_removed BEFORE DELETE ON entries
+                    BEGIN SELECT RAISE(ABORT, 'an entry is never removed'); END
+                    """,
+                    // INSERT OR REPLACE removes the old row without asking the DELETE
+                    // trigger, unless
+                    // recursive_triggers is on in that very connection: so the insertion
+                    // itself is refused.
+                    """
+                    CREATE TRIGGER entries_are_never_replaced BEFORE INSERT ON entries
+                    WHEN EXISTS (SELECT 1 FROM entries WHERE entry = NEW.entry)
+                    BEGIN SELECT RAISE(ABORT, 'an entry is never replaced'); END
+                    """);
 
     private Schema() {}
 
     static int newest() {
-        return STEPS.size();
+        return NEWEST;
     }
 
-    /** Runs the steps the file has not seen, all in one transaction. */
-    static void migrate(Connection connection) throws SQLException, JournalRefusedException {
-        int version = version(connection);
-        refuseNewer(version);
-        if (version == newest()) {
-            return;
+    /** Makes the table in a new file, in one transaction; returns the file's format. */
+    static int make(Connection connection) throws SQLException, JournalRefusedException {
+        int format = format(connection);
+        refuseNewer(format);
+        if (format > 0) {
+            return format;
         }
         connection.setAutoCommit(false);
         try (Statement statement = connection.createStatement()) {
-            for (List<String> step : STEPS.subList(version, newest())) {
-                for (String sql : step) {
-                    statement.execute(sql);
-                }
+            for (String sql : TABLE) {
+                statement.execute(sql);
             }
-            statement.execute("PRAGMA user_version = " + newest());
+            statement.execute("PRAGMA user_version = " + NEWEST);
             connection.commit();
+            return NEWEST;
         } catch (SQLException e) {
             connection.rollback();
             throw e;
@@ -72,27 +72,28 @@ final class Schema {
         }
     }
 
-    /** Refuses a file that this version of the gateway could misread. */
-    static void check(Connection connection) throws SQLException, JournalRefusedException {
-        int version = version(connection);
-        refuseNewer(version);
-        if (version < 1) {
+    /** Refuses a file that this version of the gateway could misread; else returns its format. */
+    static int check(Connection connection) throws SQLException, JournalRefusedException {
+        int format = format(connection);
+        refuseNewer(format);
+        if (format < 1) {
             throw new JournalRefusedException("This file is not a Yardclock journal.");
         }
+        return format;
     }
 
-    private static void refuseNewer(int version) throws JournalRefusedException {
-        if (version > newest()) {
+    private static void refuseNewer(int format) throws JournalRefusedException {
+        if (format > newest()) {
             throw new JournalRefusedException(
                     "This journal was written by a newer Yardclock (its format is "
-                            + version
+                            + format
                             + ", this one knows up to "
                             + newest()
                             + "). Use that one.");
         }
     }
 
-    private static int version(Connection connection) throws SQLException {
+    private static int format(Connection connection) throws SQLException {
         try (Statement statement = connection.createStatement();
                 ResultSet result = statement.executeQuery("PRAGMA user_version")) {
             return result.getInt(1);

@@ -54,7 +54,7 @@ class JournalChainTest {
 
     @Test
     void isWhatItsDescriptionSays() throws Exception {
-        byte[] beginning = sha256("yardclock journal 1".getBytes(StandardCharsets.UTF_8));
+        byte[] beginning = sha256("yardclock journal 2".getBytes(StandardCharsets.UTF_8));
         byte[] kind = "edge".getBytes(StandardCharsets.UTF_8);
         byte[] body = "{\"unit\":\"ñ\"}".getBytes(StandardCharsets.UTF_8);
         ByteBuffer framed = ByteBuffer.allocate(32 + 8 + 8 + 4 + kind.length + 4 + body.length);

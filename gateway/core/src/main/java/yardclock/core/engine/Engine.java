@@ -33,12 +33,12 @@ import yardclock.core.ruling.Role;
 import yardclock.core.ruling.Situation;
 import yardclock.core.ruling.TabletClocks;
 import yardclock.core.ruling.Verdict;
+import yardclock.core.run.Attempt;
 import yardclock.core.run.CourseRun;
 import yardclock.core.run.TabletPress;
 import yardclock.core.time.Exchange;
 import yardclock.core.time.TimeLines;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -328,13 +328,13 @@ public final class Engine {
         return devices.roleOfCode(codeSha256);
     }
 
-    /** All candidates in the roster's order. */
+    /** All candidates in the roster's order; to read, not to keep. */
+    public List<Attempt> attempts() {
+        return course == null ? List.of() : List.copyOf(course.attempts());
+    }
+
     public List<Result> results() {
-        List<Result> results = new ArrayList<>();
-        if (course != null) {
-            course.attempts().forEach(attempt -> results.add(Results.of(plan, attempt)));
-        }
-        return results;
+        return attempts().stream().map(attempt -> Results.of(plan, attempt)).toList();
     }
 
     public ControlFrame control(View view) {

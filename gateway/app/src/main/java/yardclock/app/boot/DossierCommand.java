@@ -1,0 +1,134 @@
+package yardclock.app.boot;
+
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+import yardclock.app.journal.JournalRefusedException;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+
+/** Writes one attempt's whole timeline with its proof, or checks such a file. */
+@Command(
+        name = "dossier",
+        description = {
+            "Writes one attempt's whole timeline as JSON, with the entries it follows from and the"
+                    + " proof that they stand in the journal.",
+            "With --check it verifies such a file without the journal. Compare the head it prints"
+                    + " with one you know from elsewhere."
+        },
+        mixinStandardHelpOptions = true)
+final class DossierCommand implements Callable<Integer> {
+    private static final int NUMBER_MAX = 99_999;
+    private static final int UNREADABLE = 2;
+
+    @Spec private CommandSpec spec;
+
+    @ArgGroup(exclusive = true, multiplicity = "1")
+    private Work work;
+
+    /** Make one or check one. */
+    private static final class Work {
+        @ArgGroup(exclusive = false)
+        private Making making;
+
+        @Option(
+                names = "--check",
+                paramLabel = "FILE",
+                description =
+                        "a dossier to verify; exit code 0 when it holds, 1 when it does not,"
+                                + " 2 when it is no dossier")
+        private Path check;
+    }
+
+    /** What a dossier is made from. */
+    private static final class Making {
+        @Option(names = "--number", required = true, description = "the candidate's number")
+        private int number;
+
+        @Option(
+                names = "--journal",
+                required = true,
+                paramLabel = "FILE",
+                description = "the day's journal, as DIR/journal.db")
+        private Path journal;
+
+        @Option(
+                names = "--to",
+                paramLabel = "FILE",
+                description = "where to write it; else dossier-NUMBER.json here")
+        private Path to;
+    }
+
+    @Override
+    public Integer call() throws RefusedException {
+        return work.check == null ? make(work.making) : check(work.check);
+    }
+
+    private int make(Making from) throws RefusedException {
+        if (from.number < 1 || from.number > NUMBER_MAX) {
+            throw new RefusedException("A number has one to five digits.");
+        }
+        try {
+            DossierFile made = DossierFile.make(from.journal, from.number);
+            if (made.dossier().timeline().standing() == null) {
+                throw new RefusedException("The journal knows no number " + from.number + ".");
+            }
+            Path to = from.to == null ? Path.of("dossier-" + from.number + ".json") : from.to;
+            Files.write(to, made.bytes());
+            PrintWriter out = spec.commandLine().getOut();
+            out.println("Written: " + to);
+            tell(made, out);
+            return 0;
+        } catch (JournalRefusedException e) {
+            throw new RefusedException(e.getMessage(), e);
+        } catch (IOException e) {
+            throw new RefusedException("It can't be written: " + e.getMessage(), e);
+        }
+    }
+
+    private int check(Path file) {
+        DossierFile read;
+        try {
+            read = DossierFile.read(file);
+        } catch (RefusedException e) {
+            spec.commandLine().getErr().println(e.getMessage());
+            return UNREADABLE;
+        }
+        List<String> problems = read.problems();
+        if (!problems.isEmpty()) {
+            problems.forEach(spec.commandLine().getErr()::println);
+            return Main.REFUSED;
+        }
+        PrintWriter out = spec.commandLine().getOut();
+        out.println(
+                "It holds: each entry hashes as stated, the chain leads to the head, and what is"
+                        + " shown follows from the entries.");
+        tell(read, out);
+        return 0;
+    }
+
+    private static void tell(DossierFile dossier, PrintWriter out) {
+        out.println(
+                "Number "
+                        + dossier.number()
+                        + ", "
+                        + dossier.journal().kept().size()
+                        + " entries. Head: entry "
+                        + dossier.journal().headEntry()
+                        + ", "
+                        + dossier.journal().headSha256());
+        if (!dossier.dossier().differences().isEmpty()) {
+            out.println(
+                    "Played with the whole journal, these come out otherwise: "
+                            + String.join(", ", dossier.dossier().differences()));
+        }
+    }
+}

@@ -1,0 +1,60 @@
+package yardclock.app.records.dossier;
+
+import yardclock.core.engine.Entry;
+import yardclock.core.engine.Input;
+import yardclock.core.passage.EdgeKey;
+import yardclock.core.passage.TimedEdge;
+import yardclock.core.run.Turn;
+import yardclock.core.run.TurnEvidence;
+
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+
+/**
+ * Which of the day's entries go into a dossier: what the gateway, the plan, the units' clocks and
+ * health and the weather say, the edges of this number's own turns, the rulings about it or about
+ * everybody, and who held the tablets these came from. Everybody else's edges, rulings and roster
+ * lines stay out.
+ */
+public final class Inclusion implements Predicate<Entry> {
+    private final int number;
+    private final Set<String> devices;
+    private final Set<EdgeKey> edges = new TreeSet<>();
+    private final Set<String> codes = new TreeSet<>();
+
+    private Inclusion(Play whole) {
+        this.number = whole.number;
+        this.devices = whole.devices;
+        this.codes.addAll(whole.codes(devices));
+        whole.attempt().ifPresent(attempt -> attempt.turns().forEach(this::addEdges));
+    }
+
+    /** For the number of a play over the whole journal. */
+    public static Inclusion of(Play whole) {
+        return new Inclusion(whole);
+    }
+
+    private void addEdges(Turn turn) {
+        TurnEvidence.of(turn).edges().stream().map(TimedEdge::key).forEach(edges::add);
+    }
+
+    @Override
+    public boolean test(Entry entry) {
+        Input input = entry.input();
+        return switch (input.kind()) {
+            case EPOCH, WALL_STEPPED, PLAN, HEALTH, UNIT_DOWN -> true;
+            case EXCHANGE, ANSWER_REFUSED, CLIMATE, SETTINGS_APPLIED, DEADLINE -> true;
+            case ROSTER -> false;
+            case EDGE -> has((Input.Edge) input);
+            case TABLET_EXCHANGE -> devices.contains(((Input.TabletExchange) input).device());
+            case CODE -> codes.contains(((Input.CodeIssued) input).codeSha256());
+            case ENROLMENT -> devices.contains(((Input.Enrolled) input).device());
+            case RULING -> Acts.concerns(((Input.Ruling) input).act(), number);
+        };
+    }
+
+    private boolean has(Input.Edge edge) {
+        return edges.contains(new EdgeKey(edge.unit(), edge.boot(), edge.seq()));
+    }
+}

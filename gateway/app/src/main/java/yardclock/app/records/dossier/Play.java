@@ -1,0 +1,197 @@
+package yardclock.app.records.dossier;
+
+import yardclock.core.course.RosterLine;
+import yardclock.core.engine.Engine;
+import yardclock.core.engine.Entry;
+import yardclock.core.engine.Input;
+import yardclock.core.engine.InputKind;
+import yardclock.core.engine.Outcome;
+import yardclock.core.fact.Fact;
+import yardclock.core.fact.FactKind;
+import yardclock.core.passage.EdgeKey;
+import yardclock.core.run.Attempt;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * Hands entries to the rules again and notes what concerns one number. One thread.
+ *
+ * <p>Entries may be missing. At each missing number time stands still and nothing happens, but for
+ * the roster: where it is left out, this number alone is on it.
+ */
+public final class Play {
+    private static final Set<FactKind> OF_UNITS =
+            EnumSet.of(
+                    FactKind.UNIT_SILENT,
+                    FactKind.UNIT_BACK,
+                    FactKind.UNIT_BOOTED,
+                    FactKind.WIDE_BOUND,
+                    FactKind.CALIBRATED,
+                    FactKind.CALIBRATION_BROKEN_OFF);
+
+    /** Also with no number: they hold for all. */
+    private static final Set<FactKind> OF_ALL =
+            EnumSet.of(
+                    FactKind.COURSE_HELD,
+                    FactKind.COURSE_RESUMED,
+                    FactKind.STOPPED,
+                    FactKind.RESTARTED);
+
+    final int number;
+    final Engine engine = new Engine();
+    final List<Timeline.FactLine> facts = new ArrayList<>();
+    final List<Timeline.ConditionLine> conditions = new ArrayList<>();
+    final List<Ruled> rulings = new ArrayList<>();
+    final Map<EdgeKey, Long> entryOfEdge = new TreeMap<>();
+    final Set<String> devices = new TreeSet<>();
+    private final Map<String, Input.Enrolled> holders = new TreeMap<>();
+    Input.Epoch epoch;
+    long epochMicros;
+    private boolean hasRoster;
+    private long atMicros;
+    private long releasedMicros = Long.MAX_VALUE;
+    private long lastMicros = Long.MIN_VALUE;
+
+    /** A ruling about the number, with the holder at that moment and the verdict. */
+    record Ruled(Entry entry, Input.Ruling ruling, String person, String role, String refusal) {}
+
+    public Play(int number) {
+        this.number = number;
+    }
+
+    /**
+     * Takes one entry; their numbers rise.
+     *
+     * @throws IllegalArgumentException when an entry can't follow those before
+     */
+    public void take(Entry entry) {
+        while (engine.lastEntry() + 1 < entry.number()) {
+            engine.apply(new Entry(engine.lastEntry() + 1, atMicros, filler()));
+        }
+        atMicros = entry.gatewayMicros();
+        hasRoster |= entry.input().kind() == InputKind.ROSTER;
+        Outcome outcome = engine.apply(entry);
+        note(entry, outcome);
+        outcome.facts().forEach(fact -> note(entry, fact));
+    }
+
+    private Input filler() {
+        if (hasRoster || engine.plan().isEmpty()) {
+            return new Input.Deadline();
+        }
+        hasRoster = true;
+        return new Input.RosterFrozen(List.of(new RosterLine(number, 1)), "");
+    }
+
+    private void note(Entry entry, Outcome outcome) {
+        switch (entry.input().kind()) {
+            case EPOCH -> {
+                epoch = (Input.Epoch) entry.input();
+                epochMicros = entry.gatewayMicros();
+            }
+            case EDGE -> {
+                Input.Edge edge = (Input.Edge) entry.input();
+                EdgeKey key = new EdgeKey(edge.unit(), edge.boot(), edge.seq());
+                entryOfEdge.putIfAbsent(key, entry.number());
+            }
+            case CLIMATE -> {
+                Input.Climate air = (Input.Climate) entry.input();
+                conditions.add(
+                        new Timeline.ConditionLine(
+                                entry.number(),
+                                entry.gatewayMicros(),
+                                air.centiCelsius(),
+                                air.centiPercent()));
+            }
+            case ENROLMENT -> {
+                Input.Enrolled enrolled = (Input.Enrolled) entry.input();
+                if (outcome.verdict() != null && outcome.verdict().isAccepted()) {
+                    holders.put(enrolled.device(), enrolled);
+                }
+            }
+            case RULING -> note(entry, (Input.Ruling) entry.input(), outcome);
+            default -> { // What it leads to comes as facts.
+            }
+        }
+    }
+
+    private void note(Entry entry, Input.Ruling ruling, Outcome outcome) {
+        if (!Acts.concerns(ruling.act(), number)) {
+            return;
+        }
+        devices.add(ruling.device());
+        Acts.proctorDevice(ruling.act()).ifPresent(devices::add);
+        Input.Enrolled holder = holders.get(ruling.device());
+        boolean accepted = outcome.verdict() == null || outcome.verdict().isAccepted();
+        rulings.add(
+                new Ruled(
+                        entry,
+                        ruling,
+                        holder == null ? "" : holder.person(),
+                        holder == null ? "" : holder.role().word(),
+                        accepted ? "" : word(outcome.verdict().refusal())));
+    }
+
+    private void note(Entry entry, Fact fact) {
+        boolean isOwn = fact.number() == number;
+        if (isOwn) {
+            releasedMicros =
+                    fact.kind() == FactKind.RELEASED ? entry.gatewayMicros() : releasedMicros;
+            lastMicros = entry.gatewayMicros();
+        }
+        boolean isOfAll = fact.number() == 0 && OF_ALL.contains(fact.kind());
+        boolean isOfUnit = fact.number() == 0 && OF_UNITS.contains(fact.kind());
+        if (isOwn || isOfAll || isOfUnit) {
+            facts.add(line(entry, fact));
+        }
+    }
+
+    private static Timeline.FactLine line(Entry entry, Fact fact) {
+        boolean has = fact.stamp() != null;
+        return new Timeline.FactLine(
+                entry.number(),
+                entry.gatewayMicros(),
+                word(fact.kind()),
+                fact.station(),
+                fact.point(),
+                has ? fact.stamp().micros() : -1,
+                has ? fact.stamp().lowerMicros() : -1,
+                has ? fact.stamp().upperMicros() : -1,
+                fact.valueMicros(),
+                fact.words());
+    }
+
+    static String word(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** Whether an instant lies within the attempt: from its release to the last said of it. */
+    boolean isDuring(long micros) {
+        return micros >= releasedMicros && micros <= lastMicros;
+    }
+
+    /** The hashes of the one-time codes that these devices used. */
+    List<String> codes(Set<String> of) {
+        return holders.values().stream()
+                .filter(enrolled -> of.contains(enrolled.device()))
+                .map(Input.Enrolled::codeSha256)
+                .toList();
+    }
+
+    Optional<Attempt> attempt() {
+        return engine.attempts().stream().filter(a -> a.number() == number).findFirst();
+    }
+
+    /** What was noted, as a timeline. */
+    public Timeline timeline() {
+        return new Writing(this).timeline();
+    }
+}

@@ -1,0 +1,197 @@
+package yardclock.app.records.dossier;
+
+import yardclock.core.course.PlanName;
+import yardclock.core.passage.EdgeKey;
+import yardclock.core.passage.TimedEdge;
+import yardclock.core.reading.PointReading;
+import yardclock.core.result.Result;
+import yardclock.core.run.Attempt;
+import yardclock.core.run.Mark;
+import yardclock.core.run.Ruling;
+import yardclock.core.run.Split;
+import yardclock.core.run.Splits;
+import yardclock.core.run.Turn;
+import yardclock.core.run.TurnEvidence;
+import yardclock.core.time.Stamp;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Writes down as a timeline what a play noted and where it ended. Used once. */
+final class Writing {
+    private final Play play;
+    private final Optional<Attempt> attempt;
+
+    Writing(Play play) {
+        this.play = play;
+        this.attempt = play.attempt();
+    }
+
+    Timeline timeline() {
+        List<Turn> turns = attempt.map(Attempt::turns).orElse(List.of());
+        List<Timeline.EdgeLine> edges = new ArrayList<>();
+        turns.forEach(turn -> edges(turn, edges));
+        edges.sort(Comparator.comparingLong(Timeline.EdgeLine::micros));
+        return new Timeline(
+                play.number,
+                made(),
+                standing(),
+                turns.stream().map(this::turn).toList(),
+                edges,
+                rulings(turns),
+                play.facts.stream().filter(this::isShown).toList(),
+                play.conditions.stream().filter(c -> play.isDuring(c.gatewayMicros())).toList());
+    }
+
+    private boolean isShown(Timeline.FactLine fact) {
+        return play.isDuring(fact.gatewayMicros());
+    }
+
+    private Timeline.Made made() {
+        PlanName plan = play.engine.plan().map(p -> p.name()).orElse(null);
+        return new Timeline.Made(
+                plan == null ? "" : plan.id(),
+                plan == null ? 0 : plan.version(),
+                play.engine.planSha256(),
+                play.epoch == null ? "" : play.epoch.rulesVersion(),
+                play.epoch == null ? 1 : play.epoch.speed(),
+                play.epoch == null ? 0 : play.epoch.wallMicros(),
+                play.epochMicros);
+    }
+
+    private Timeline.Standing standing() {
+        return play.engine.results().stream()
+                .filter(result -> result.number() == play.number)
+                .findFirst()
+                .map(Writing::standing)
+                .orElse(null);
+    }
+
+    private static Timeline.Standing standing(Result r) {
+        return new Timeline.Standing(
+                r.outcome(),
+                r.outcomeWords(),
+                r.officialMicros(),
+                r.lowerMicros(),
+                r.upperMicros(),
+                r.decision(),
+                r.rule(),
+                r.creditedHoldMicros(),
+                r.told());
+    }
+
+    private Timeline.TurnLine turn(Turn turn) {
+        Split split = Splits.of(turn);
+        TurnEvidence evidence = TurnEvidence.of(turn);
+        List<Timeline.ReadingLine> readings = new ArrayList<>();
+        evidence.starts().forEach(reading -> readings.add(reading("start", reading)));
+        evidence.finishes().forEach(reading -> readings.add(reading("finish", reading)));
+        return new Timeline.TurnLine(
+                split.station(),
+                split.state().word(),
+                mark(turn.start()),
+                mark(turn.finish()),
+                split.micros(),
+                split.lowerMicros(),
+                split.upperMicros(),
+                split.automaticMicros(),
+                split.handMicros(),
+                split.why(),
+                readings);
+    }
+
+    private Timeline.ReadingLine reading(String point, PointReading reading) {
+        return new Timeline.ReadingLine(point, entry(reading.edge()), reading.why());
+    }
+
+    private Timeline.MarkLine mark(Mark mark) {
+        if (mark == null) {
+            return null;
+        }
+        Stamp best = mark.best();
+        return new Timeline.MarkLine(
+                best.micros(),
+                best.lowerMicros(),
+                best.upperMicros(),
+                Play.word(mark.source()),
+                entry(mark.edge()));
+    }
+
+    private long entry(TimedEdge edge) {
+        return edge == null ? -1 : play.entryOfEdge.getOrDefault(edge.key(), -1L);
+    }
+
+    private void edges(Turn turn, List<Timeline.EdgeLine> to) {
+        TurnEvidence evidence = TurnEvidence.of(turn);
+        Map<EdgeKey, String> became = new TreeMap<>();
+        evidence.starts().forEach(r -> put(became, r.edge(), "reading"));
+        evidence.finishes().forEach(r -> put(became, r.edge(), "reading"));
+        evidence.checkpoints()
+                .forEach((id, marks) -> marks.forEach(mark -> put(became, mark.edge(), id)));
+        put(became, turn.start() == null ? null : turn.start().edge(), "start");
+        put(became, turn.finish() == null ? null : turn.finish().edge(), "finish");
+        evidence.struck().forEach(key -> became.put(key, "struck"));
+        for (TimedEdge edge : evidence.edges()) {
+            to.add(edge(turn, edge, became.getOrDefault(edge.key(), "none")));
+        }
+    }
+
+    private static void put(Map<EdgeKey, String> became, TimedEdge edge, String what) {
+        if (edge != null) {
+            became.put(edge.key(), what);
+        }
+    }
+
+    private Timeline.EdgeLine edge(Turn turn, TimedEdge edge, String became) {
+        return new Timeline.EdgeLine(
+                entry(edge),
+                turn.station().id(),
+                edge.sensor().unit(),
+                edge.sensor().sensor(),
+                edge.state(),
+                edge.boot(),
+                edge.seq(),
+                edge.tick(),
+                edge.stamp().micros(),
+                edge.stamp().lowerMicros(),
+                edge.stamp().upperMicros(),
+                became);
+    }
+
+    /** What people ruled on the number, and of the course and stations while it was out. */
+    private List<Timeline.RulingLine> rulings(List<Turn> turns) {
+        Map<Long, Ruling> kept = new TreeMap<>();
+        turns.forEach(turn -> turn.rulings().forEach(r -> kept.put(r.entry(), r)));
+        return play.rulings.stream()
+                .filter(r -> isOwn(r) || play.isDuring(r.entry().gatewayMicros()))
+                .map(ruled -> ruling(ruled, kept.get(ruled.entry().number())))
+                .toList();
+    }
+
+    private boolean isOwn(Play.Ruled ruled) {
+        return Acts.fields(ruled.ruling().act()).path("number").asInt(0) == play.number;
+    }
+
+    private static Timeline.RulingLine ruling(Play.Ruled ruled, Ruling kept) {
+        return new Timeline.RulingLine(
+                ruled.entry().number(),
+                ruled.entry().gatewayMicros(),
+                ruled.ruling().receivedMicros(),
+                ruled.ruling().deviceMicros(),
+                ruled.ruling().device(),
+                ruled.person(),
+                ruled.role(),
+                ruled.ruling().act().kind().word(),
+                Acts.fields(ruled.ruling().act()).toString(),
+                ruled.ruling().basis(),
+                ruled.ruling().shownMicros(),
+                ruled.refusal(),
+                ruled.ruling().supersedes(),
+                kept == null ? "" : Play.word(kept.status()),
+                kept == null ? -1 : kept.endedBy());
+    }
+}

@@ -1,0 +1,164 @@
+package yardclock.app.boot;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import picocli.CommandLine;
+
+import yardclock.app.json.Json;
+import yardclock.sim.twin.DayJournals;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.SplittableRandom;
+
+/** A dossier of a simulated day's number, made and checked as an appeals reader would. */
+class DossierCommandTest {
+    private static final long SEED = 7;
+
+    @TempDir static Path directory;
+    private static Path journal;
+    private static Path dossier;
+
+    private final StringWriter said = new StringWriter();
+
+    @BeforeAll
+    static void play() throws Exception {
+        journal = DayJournals.write(SEED, 4, directory);
+        dossier = directory.resolve("dossier.json");
+    }
+
+    private int run(Object... arguments) {
+        CommandLine line = Main.commandLine();
+        line.setOut(new PrintWriter(said, true)).setErr(new PrintWriter(said, true));
+        String[] texts = new String[arguments.length];
+        for (int i = 0; i < texts.length; i++) {
+            texts[i] = arguments[i].toString();
+        }
+        return line.execute(texts);
+    }
+
+    private JsonNode made() throws Exception {
+        assertThat(run("dossier", "--number", 2, "--journal", journal, "--to", dossier))
+                .as("%s", said)
+                .isZero();
+        return Json.mapper().readTree(dossier.toFile());
+    }
+
+    private int checked(JsonNode changed) throws Exception {
+        Path file = directory.resolve("changed.json");
+        Files.write(file, Json.mapper().writeValueAsBytes(changed));
+        return run("dossier", "--check", file);
+    }
+
+    @Test
+    void a_dossier_of_the_day_shows_the_attempt_and_holds() throws Exception {
+        JsonNode made = made();
+        JsonNode shown = made.path("dossier").path("timeline");
+        assertThat(shown.path("turns")).as("%s", said).hasSize(9);
+        assertThat(shown.path("standing").path("officialMicros").asLong()).isPositive();
+        assertThat(shown.path("edges").size()).isGreaterThan(20);
+        assertThat(shown.path("rulings").size()).isGreaterThan(9);
+        assertThat(made.path("dossier").path("differences")).isEmpty();
+        assertThat(run("dossier", "--check", dossier)).as("%s", said).isZero();
+    }
+
+    @Test
+    void nobody_elses_rulings_or_roster_lines_are_in_it() throws Exception {
+        for (JsonNode entry : made().path("journal").path("kept")) {
+            assertThat(entry.path("kind").asText()).isNotEqualTo("roster");
+            if (entry.path("kind").asText().equals("ruling")) {
+                JsonNode act = Json.mapper().readTree(entry.path("body").asText()).path("act");
+                assertThat(act.path("number").asInt(2)).as("%s", entry).isEqualTo(2);
+            }
+        }
+    }
+
+    @Test
+    void one_changed_byte_of_any_entry_is_found_and_the_entry_named() throws Exception {
+        JsonNode made = made();
+        long seed = System.nanoTime();
+        SplittableRandom random = new SplittableRandom(seed);
+        for (int i = 0; i < 30; i++) {
+            JsonNode copy = made.deepCopy();
+            ArrayNode kept = (ArrayNode) copy.path("journal").path("kept");
+            ObjectNode entry = (ObjectNode) kept.get(random.nextInt(kept.size()));
+            StringBuilder body = new StringBuilder(entry.path("body").asText());
+            int at = random.nextInt(body.length());
+            body.setCharAt(at, (char) (body.charAt(at) == 'x' ? 'y' : 'x'));
+            entry.put("body", body.toString());
+            said.getBuffer().setLength(0);
+            assertThat(checked(copy)).as("seed %d: %s", seed, said).isEqualTo(1);
+            assertThat(said.toString())
+                    .as("seed %d", seed)
+                    .contains("Entry " + entry.path("entry").asLong() + " was changed");
+        }
+    }
+
+    @Test
+    void a_dropped_a_moved_and_a_swapped_entry_are_found() throws Exception {
+        JsonNode made = made();
+        long seed = System.nanoTime();
+        SplittableRandom random = new SplittableRandom(seed);
+        for (int i = 0; i < 10; i++) {
+            JsonNode dropped = made.deepCopy();
+            ArrayNode kept = (ArrayNode) dropped.path("journal").path("kept");
+            int at = random.nextInt(kept.size() - 1);
+            kept.remove(at);
+            assertThat(checked(dropped)).as("dropped %d, seed %d: %s", at, seed, said).isEqualTo(1);
+
+            JsonNode moved = made.deepCopy();
+            kept = (ArrayNode) moved.path("journal").path("kept");
+            kept.insert(at, kept.remove(at + 1));
+            assertThat(checked(moved)).as("moved %d, seed %d: %s", at, seed, said).isEqualTo(1);
+
+            JsonNode swapped = made.deepCopy();
+            kept = (ArrayNode) swapped.path("journal").path("kept");
+            String hash = kept.get(at).path("sha256").asText();
+            ((ObjectNode) kept.get(at)).set("sha256", kept.get(at + 1).get("sha256"));
+            ((ObjectNode) kept.get(at + 1)).put("sha256", hash);
+            assertThat(checked(swapped)).as("swapped %d, seed %d: %s", at, seed, said).isEqualTo(1);
+        }
+    }
+
+    @Test
+    void a_hash_of_what_was_left_out_cannot_be_exchanged() throws Exception {
+        JsonNode made = made();
+        ObjectNode gap = (ObjectNode) made.path("journal").path("leftOut").get(0);
+        String contents = gap.path("contents").asText();
+        gap.put("contents", (contents.charAt(0) == 'A' ? "B" : "A") + contents.substring(1));
+        assertThat(checked(made)).as("%s", said).isEqualTo(1);
+        assertThat(said.toString()).contains("The chain does not hold at entry");
+    }
+
+    @Test
+    void a_time_shown_that_does_not_follow_from_the_entries_is_found() throws Exception {
+        JsonNode made = made();
+        ObjectNode standing = (ObjectNode) made.path("dossier").path("timeline").path("standing");
+        standing.put("officialMicros", standing.path("officialMicros").asLong() - 1);
+        assertThat(checked(made)).isEqualTo(1);
+        assertThat(said.toString()).contains("\"standing\" is not what follows");
+    }
+
+    @Test
+    void what_is_no_dossier_is_refused() throws Exception {
+        Path file = directory.resolve("other");
+        for (String text :
+                new String[] {"", "[]", "null", "{", "{\"number\":\"x\"}", "{\"journal\":3}"}) {
+            Files.writeString(file, text);
+            assertThat(run("dossier", "--check", file)).as(text).isEqualTo(2);
+        }
+        assertThat(run("dossier", "--check", directory.resolve("nowhere"))).isEqualTo(2);
+        assertThat(run("dossier")).isEqualTo(2);
+        assertThat(run("dossier", "--number", 77, "--journal", journal)).isEqualTo(1);
+    }
+}
