@@ -94,7 +94,7 @@ class DossierCommandTest {
             ObjectNode entry = (ObjectNode) kept.get(random.nextInt(kept.size()));
             StringBuilder body = new StringBuilder(entry.path("body").asText());
             int at = random.nextInt(body.length());
-            body.setCharAt(at, (char) (body.charAt(at) == 'x' ? 'y' : 'x'));
+            body.setCharAt(at, body.charAt(at) == 'x' ? 'y' : 'x');
             entry.put("body", body.toString());
             said.getBuffer().setLength(0);
             assertThat(checked(copy)).as("seed %d: %s", seed, said).isEqualTo(1);

@@ -78,9 +78,6 @@ final class DossierCommand implements Callable<Integer> {
         }
         try {
             DossierFile made = DossierFile.make(from.journal, from.number);
-            if (made.dossier().timeline().standing() == null) {
-                throw new RefusedException("The journal knows no number " + from.number + ".");
-            }
             Path to = from.to == null ? Path.of("dossier-" + from.number + ".json") : from.to;
             Files.write(to, made.bytes());
             PrintWriter out = spec.commandLine().getOut();

@@ -33,11 +33,15 @@ record DossierFile(int yardclockDossier, int number, Dossier dossier, Excerpt jo
     static final int BYTES_MAX = 64 * 1024 * 1024;
 
     /** Plays the journal twice: whole, to know what belongs to the number, and that part alone. */
-    static DossierFile make(Path file, int number) throws JournalRefusedException {
+    static DossierFile make(Path file, int number)
+            throws JournalRefusedException, RefusedException {
         Play whole = new Play(number);
         Excerpt excerpt;
         try (JournalReader reader = JournalReader.open(file)) {
             reader.entries(whole::take);
+            if (whole.timeline().standing() == null) {
+                throw new RefusedException("The journal knows no number " + number + ".");
+            }
             excerpt = reader.excerpt(Inclusion.of(whole));
         }
         Timeline shown = play(excerpt.entries(), number);

@@ -5,6 +5,7 @@ import yardclock.core.passage.EdgeKey;
 import yardclock.core.passage.TimedEdge;
 import yardclock.core.reading.PointReading;
 import yardclock.core.result.Result;
+import yardclock.core.ruling.ActKind;
 import yardclock.core.run.Attempt;
 import yardclock.core.run.Mark;
 import yardclock.core.run.Ruling;
@@ -162,12 +163,16 @@ final class Writing {
                 became);
     }
 
-    /** What people ruled on the number, and of the course and stations while it was out. */
+    /**
+     * What people ruled on the number, and of the course while it was out. The crew's readying of
+     * stations is not among it: whether it was admissible follows from other people's runs.
+     */
     private List<Timeline.RulingLine> rulings(List<Turn> turns) {
         Map<Long, Ruling> kept = new TreeMap<>();
         turns.forEach(turn -> turn.rulings().forEach(r -> kept.put(r.entry(), r)));
         return play.rulings.stream()
                 .filter(r -> isOwn(r) || play.isDuring(r.entry().gatewayMicros()))
+                .filter(r -> r.ruling().act().kind() != ActKind.STATION_READY)
                 .map(ruled -> ruling(ruled, kept.get(ruled.entry().number())))
                 .toList();
     }
