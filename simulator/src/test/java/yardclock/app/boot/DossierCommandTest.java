@@ -159,6 +159,6 @@ class DossierCommandTest {
         }
         assertThat(run("dossier", "--check", directory.resolve("nowhere"))).isEqualTo(2);
         assertThat(run("dossier")).isEqualTo(2);
-        assertThat(run("dossier", "--number", 77, "--journal", journal)).isEqualTo(1);
+        assertThat(run("dossier", "--number", 77, "--journal", journal, "--to", file)).isEqualTo(1);
     }
 }

@@ -11,7 +11,6 @@ import yardclock.app.records.dossier.Inclusion;
 import yardclock.app.records.dossier.Play;
 import yardclock.app.records.dossier.Timeline;
 import yardclock.core.engine.Engine;
-import yardclock.core.engine.Entry;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -44,15 +43,9 @@ record DossierFile(int yardclockDossier, int number, Dossier dossier, Excerpt jo
             }
             excerpt = reader.excerpt(Inclusion.of(whole));
         }
-        Timeline shown = play(excerpt.entries(), number);
+        Timeline shown = Play.ofPart(excerpt.entries(), number);
         List<String> differences = Dossier.differences(whole.timeline(), shown);
         return new DossierFile(VERSION, number, new Dossier(shown, differences), excerpt);
-    }
-
-    private static Timeline play(List<Entry> entries, int number) {
-        Play play = new Play(number);
-        entries.forEach(play::take);
-        return play.timeline();
     }
 
     byte[] bytes() {
@@ -100,7 +93,7 @@ record DossierFile(int yardclockDossier, int number, Dossier dossier, Excerpt jo
         }
         List<String> problems = new ArrayList<>();
         try {
-            Timeline again = play(journal.entries(), number);
+            Timeline again = Play.ofPart(journal.entries(), number);
             if (!again.made().rulesVersion().equals(Engine.RULES_VERSION)) {
                 problems.add(
                         "The day ran by version "

@@ -4,6 +4,7 @@ import yardclock.core.engine.Entry;
 import yardclock.core.engine.Input;
 import yardclock.core.passage.EdgeKey;
 import yardclock.core.passage.TimedEdge;
+import yardclock.core.ruling.Act;
 import yardclock.core.run.Turn;
 import yardclock.core.run.TurnEvidence;
 
@@ -50,11 +51,15 @@ public final class Inclusion implements Predicate<Entry> {
             case TABLET_EXCHANGE -> devices.contains(((Input.TabletExchange) input).device());
             case CODE -> codes.contains(((Input.CodeIssued) input).codeSha256());
             case ENROLMENT -> devices.contains(((Input.Enrolled) input).device());
-            case RULING -> Acts.concerns(((Input.Ruling) input).act(), number);
+            case RULING -> has(((Input.Ruling) input).act());
         };
     }
 
     private boolean has(Input.Edge edge) {
         return edges.contains(new EdgeKey(edge.unit(), edge.boot(), edge.seq()));
+    }
+
+    private boolean has(Act act) {
+        return Acts.concerns(act, number) && Acts.edge(act).map(edges::contains).orElse(true);
     }
 }

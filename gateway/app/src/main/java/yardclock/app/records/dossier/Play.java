@@ -50,11 +50,13 @@ public final class Play {
     final List<Timeline.FactLine> facts = new ArrayList<>();
     final List<Timeline.ConditionLine> conditions = new ArrayList<>();
     final List<Ruled> rulings = new ArrayList<>();
-    final Map<EdgeKey, Long> entryOfEdge = new TreeMap<>();
+    final Map<EdgeKey, Entry> entryOfEdge = new TreeMap<>();
     final Set<String> devices = new TreeSet<>();
     private final Map<String, Input.Enrolled> holders = new TreeMap<>();
     Input.Epoch epoch;
     long epochMicros;
+    private final Numbering numbering;
+    private final boolean isWhole;
     private boolean hasRoster;
     private long atMicros;
     private long releasedMicros = Long.MAX_VALUE;
@@ -63,8 +65,26 @@ public final class Play {
     /** A ruling about the number, with the holder at that moment and the verdict. */
     record Ruled(Entry entry, Input.Ruling ruling, String person, String role, String refusal) {}
 
+    /** For a whole journal. */
     public Play(int number) {
+        this(number, new Numbering(List.of()), true);
+    }
+
+    private Play(int number, Numbering numbering, boolean isWhole) {
         this.number = number;
+        this.numbering = numbering;
+        this.isWhole = isWhole;
+    }
+
+    /**
+     * The timeline that follows from a part of a journal.
+     *
+     * @throws IllegalArgumentException when the entries are in no order that a journal can have
+     */
+    public static Timeline ofPart(List<Entry> entries, int number) {
+        Play play = new Play(number, new Numbering(entries), false);
+        entries.forEach(play::take);
+        return play.timeline();
     }
 
     /**
@@ -78,7 +98,12 @@ public final class Play {
         }
         atMicros = entry.gatewayMicros();
         hasRoster |= entry.input().kind() == InputKind.ROSTER;
-        Outcome outcome = engine.apply(entry);
+        Input input = isWhole ? entry.input() : numbering.renumbered(entry.input());
+        Outcome outcome = engine.apply(new Entry(entry.number(), entry.gatewayMicros(), input));
+        if (input instanceof Input.Edge edge) {
+            EdgeKey key = new EdgeKey(edge.unit(), edge.boot(), edge.seq());
+            entryOfEdge.putIfAbsent(key, entry);
+        }
         note(entry, outcome);
         outcome.facts().forEach(fact -> note(entry, fact));
     }
@@ -96,11 +121,6 @@ public final class Play {
             case EPOCH -> {
                 epoch = (Input.Epoch) entry.input();
                 epochMicros = entry.gatewayMicros();
-            }
-            case EDGE -> {
-                Input.Edge edge = (Input.Edge) entry.input();
-                EdgeKey key = new EdgeKey(edge.unit(), edge.boot(), edge.seq());
-                entryOfEdge.putIfAbsent(key, entry.number());
             }
             case CLIMATE -> {
                 Input.Climate air = (Input.Climate) entry.input();

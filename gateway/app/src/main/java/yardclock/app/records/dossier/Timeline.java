@@ -79,7 +79,8 @@ public record Timeline(
     /**
      * A raw edge of the stations' sensors during the attempt's turns.
      *
-     * @param became start, finish, a checkpoint's id, reading (of another reading), struck, or none
+     * @param mark the mark it makes: start, finish or a checkpoint's id; else empty
+     * @param became the word for what became of it, with its sentence in {@code why}
      */
     public record EdgeLine(
             long entry,
@@ -93,7 +94,9 @@ public record Timeline(
             long micros,
             long lowerMicros,
             long upperMicros,
-            String became) {}
+            String mark,
+            String became,
+            Text why) {}
 
     /**
      * A ruling or tap.

@@ -1,6 +1,9 @@
 package yardclock.app.records.dossier;
 
+import yardclock.core.account.Cause;
 import yardclock.core.course.PlanName;
+import yardclock.core.course.Text;
+import yardclock.core.engine.Input;
 import yardclock.core.passage.EdgeKey;
 import yardclock.core.passage.TimedEdge;
 import yardclock.core.reading.PointReading;
@@ -20,16 +23,21 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Function;
 
 /** Writes down as a timeline what a play noted and where it ended. Used once. */
 final class Writing {
     private final Play play;
     private final Optional<Attempt> attempt;
+    private final Function<EdgeKey, Optional<Cause>> causes;
 
     Writing(Play play) {
         this.play = play;
         this.attempt = play.attempt();
+        this.causes = play.engine.edgeCauses();
     }
 
     Timeline timeline() {
@@ -123,31 +131,29 @@ final class Writing {
     }
 
     private long entry(TimedEdge edge) {
-        return edge == null ? -1 : play.entryOfEdge.getOrDefault(edge.key(), -1L);
+        return edge == null ? -1 : play.entryOfEdge.get(edge.key()).number();
     }
 
     private void edges(Turn turn, List<Timeline.EdgeLine> to) {
         TurnEvidence evidence = TurnEvidence.of(turn);
-        Map<EdgeKey, String> became = new TreeMap<>();
-        evidence.starts().forEach(r -> put(became, r.edge(), "reading"));
-        evidence.finishes().forEach(r -> put(became, r.edge(), "reading"));
+        Map<EdgeKey, String> marks = new TreeMap<>();
         evidence.checkpoints()
-                .forEach((id, marks) -> marks.forEach(mark -> put(became, mark.edge(), id)));
-        put(became, turn.start() == null ? null : turn.start().edge(), "start");
-        put(became, turn.finish() == null ? null : turn.finish().edge(), "finish");
-        evidence.struck().forEach(key -> became.put(key, "struck"));
+                .forEach((id, seen) -> seen.forEach(mark -> put(marks, mark.edge(), id)));
+        put(marks, turn.start() == null ? null : turn.start().edge(), "start");
+        put(marks, turn.finish() == null ? null : turn.finish().edge(), "finish");
         for (TimedEdge edge : evidence.edges()) {
-            to.add(edge(turn, edge, became.getOrDefault(edge.key(), "none")));
+            to.add(edge(turn, edge, marks.getOrDefault(edge.key(), "")));
         }
     }
 
-    private static void put(Map<EdgeKey, String> became, TimedEdge edge, String what) {
+    private static void put(Map<EdgeKey, String> marks, TimedEdge edge, String what) {
         if (edge != null) {
-            became.put(edge.key(), what);
+            marks.put(edge.key(), what);
         }
     }
 
-    private Timeline.EdgeLine edge(Turn turn, TimedEdge edge, String became) {
+    private Timeline.EdgeLine edge(Turn turn, TimedEdge edge, String mark) {
+        Cause cause = causes.apply(edge.key()).orElse(null);
         return new Timeline.EdgeLine(
                 entry(edge),
                 turn.station().id(),
@@ -155,12 +161,14 @@ final class Writing {
                 edge.sensor().sensor(),
                 edge.state(),
                 edge.boot(),
-                edge.seq(),
+                ((Input.Edge) play.entryOfEdge.get(edge.key()).input()).seq(),
                 edge.tick(),
                 edge.stamp().micros(),
                 edge.stamp().lowerMicros(),
                 edge.stamp().upperMicros(),
-                became);
+                mark,
+                cause == null ? "" : cause.word(),
+                cause == null ? new Text("", "") : cause.words());
     }
 
     /**
@@ -170,15 +178,24 @@ final class Writing {
     private List<Timeline.RulingLine> rulings(List<Turn> turns) {
         Map<Long, Ruling> kept = new TreeMap<>();
         turns.forEach(turn -> turn.rulings().forEach(r -> kept.put(r.entry(), r)));
+        Set<EdgeKey> edges = new TreeSet<>();
+        for (Turn turn : turns) {
+            for (TimedEdge edge : TurnEvidence.of(turn).edges()) {
+                Input.Edge raw = (Input.Edge) play.entryOfEdge.get(edge.key()).input();
+                edges.add(new EdgeKey(raw.unit(), raw.boot(), raw.seq()));
+            }
+        }
         return play.rulings.stream()
-                .filter(r -> isOwn(r) || play.isDuring(r.entry().gatewayMicros()))
+                .filter(r -> isOwn(r, edges) || play.isDuring(r.entry().gatewayMicros()))
                 .filter(r -> r.ruling().act().kind() != ActKind.STATION_READY)
+                .filter(r -> r.ruling().act().kind() != ActKind.STRIKE || isOwn(r, edges))
                 .map(ruled -> ruling(ruled, kept.get(ruled.entry().number())))
                 .toList();
     }
 
-    private boolean isOwn(Play.Ruled ruled) {
-        return Acts.fields(ruled.ruling().act()).path("number").asInt(0) == play.number;
+    private boolean isOwn(Play.Ruled ruled, Set<EdgeKey> edges) {
+        return Acts.isOf(ruled.ruling().act(), play.number)
+                || Acts.edge(ruled.ruling().act()).filter(edges::contains).isPresent();
     }
 
     private static Timeline.RulingLine ruling(Play.Ruled ruled, Ruling kept) {
