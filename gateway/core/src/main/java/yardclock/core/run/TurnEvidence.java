@@ -14,7 +14,8 @@ public record TurnEvidence(
         SortedSet<EdgeKey> struck,
         List<PointReading> starts,
         List<PointReading> finishes,
-        Map<String, List<Mark>> checkpoints) {
+        Map<String, List<Mark>> checkpoints,
+        List<Ruling> rulings) {
 
     public static TurnEvidence of(Turn turn) {
         return new TurnEvidence(
@@ -22,6 +23,7 @@ public record TurnEvidence(
                 turn.evidence.struck(),
                 turn.startReadings.ranked(),
                 turn.finishReadings.ranked(),
-                turn.checkpoints);
+                turn.checkpoints,
+                turn.rulings.all());
     }
 }

@@ -177,7 +177,7 @@ final class Writing {
      */
     private List<Timeline.RulingLine> rulings(List<Turn> turns) {
         Map<Long, Ruling> kept = new TreeMap<>();
-        turns.forEach(turn -> turn.rulings().forEach(r -> kept.put(r.entry(), r)));
+        turns.forEach(turn -> TurnEvidence.of(turn).rulings().forEach(r -> kept.put(r.entry(), r)));
         Set<EdgeKey> edges = new TreeSet<>();
         for (Turn turn : turns) {
             for (TimedEdge edge : TurnEvidence.of(turn).edges()) {
