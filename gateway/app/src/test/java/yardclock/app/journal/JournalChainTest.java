@@ -19,6 +19,9 @@ import java.sql.Statement;
 
 /** Somebody took the guards away first; the chain still tells. */
 class JournalChainTest {
+    private static final String BODY = "{\"unit\":\"ñ\"}";
+    private static final byte[] FRAMED = framed();
+
     @TempDir Path directory;
 
     @BeforeEach
@@ -55,16 +58,22 @@ class JournalChainTest {
     @Test
     void isWhatItsDescriptionSays() throws Exception {
         byte[] beginning = sha256("yardclock journal 2".getBytes(StandardCharsets.UTF_8));
-        byte[] kind = "edge".getBytes(StandardCharsets.UTF_8);
-        byte[] body = "{\"unit\":\"ñ\"}".getBytes(StandardCharsets.UTF_8);
-        ByteBuffer framed = ByteBuffer.allocate(32 + 8 + 8 + 4 + kind.length + 4 + body.length);
-        framed.put(beginning).putLong(1).putLong(-5);
-        framed.putInt(kind.length).put(kind).putInt(body.length).put(body);
+        byte[] content = sha256(FRAMED);
 
-        Row row = new Chain().link(1, "edge", -5, "{\"unit\":\"ñ\"}");
+        Row row = new Chain().link(1, "edge", -5, BODY);
 
         assertThat(row.previous()).isEqualTo(beginning);
-        assertThat(row.hash()).isEqualTo(sha256(framed.array()));
+        assertThat(row.hash()).isEqualTo(sha256(beginning, content));
+    }
+
+    @Test
+    void goesOnAsAJournalOfTheFirstFormatWasBegun() throws Exception {
+        byte[] beginning = sha256("yardclock journal 1".getBytes(StandardCharsets.UTF_8));
+
+        Row row = new Chain(1).link(1, "edge", -5, BODY);
+
+        assertThat(row.previous()).isEqualTo(beginning);
+        assertThat(row.hash()).isEqualTo(sha256(beginning, FRAMED));
     }
 
     @Test
@@ -87,7 +96,21 @@ class JournalChainTest {
         return directory.resolve(JournalFile.NAME);
     }
 
-    private static byte[] sha256(byte[] bytes) throws Exception {
-        return MessageDigest.getInstance("SHA-256").digest(bytes);
+    private static byte[] sha256(byte[]... parts) throws Exception {
+        MessageDigest sha256 = MessageDigest.getInstance("SHA-256");
+        for (byte[] part : parts) {
+            sha256.update(part);
+        }
+        return sha256.digest();
+    }
+
+    /** Entry 1 of kind "edge" at −5 µs with this body, as {@link Chain} says it is written. */
+    private static byte[] framed() {
+        byte[] kind = "edge".getBytes(StandardCharsets.UTF_8);
+        byte[] body = BODY.getBytes(StandardCharsets.UTF_8);
+        ByteBuffer framed = ByteBuffer.allocate(8 + 8 + 4 + kind.length + 4 + body.length);
+        framed.putLong(1).putLong(-5);
+        framed.putInt(kind.length).put(kind).putInt(body.length).put(body);
+        return framed.array();
     }
 }
