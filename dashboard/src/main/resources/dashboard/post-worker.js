@@ -30,6 +30,7 @@ const MORE = [
   "/ui/words/on-gap.js",
   "/ui/parts/sheet.js",
   "/ui/parts/stations.js",
+  "/ui/parts/tray.js",
 ];
 
 async function keepAll() {
