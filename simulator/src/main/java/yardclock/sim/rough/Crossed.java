@@ -13,16 +13,22 @@ import java.util.List;
 
 /** A sensor that people walk through or over: a beam or a mat. */
 record Crossed(SensorRef sensor, SensorKind kind) {
+    private static final List<SensorKind> BODIES = List.of(SensorKind.PHOTO_EYE, SensorKind.MAT);
+
     /** Those of a trigger, in its order. */
     static List<Crossed> of(ExamPlan plan, Trigger trigger) {
-        List<SensorRef> used = trigger.contacts().stream().map(Contact::sensor).toList();
-        return used.stream()
-                .flatMap(ref -> all(plan).stream().filter(c -> c.sensor().equals(ref)))
-                .toList();
+        List<Crossed> found = new ArrayList<>();
+        for (Contact contact : trigger.contacts()) {
+            plan.sensor(contact.sensor())
+                    .map(sensor -> new Crossed(contact.sensor(), sensor.kind()))
+                    .filter(each -> BODIES.contains(each.kind()))
+                    .ifPresent(found::add);
+        }
+        return found;
     }
 
     static List<Crossed> all(ExamPlan plan) {
-        return ofKinds(plan, List.of(SensorKind.PHOTO_EYE, SensorKind.MAT));
+        return ofKinds(plan, BODIES);
     }
 
     static List<Crossed> contacts(ExamPlan plan) {

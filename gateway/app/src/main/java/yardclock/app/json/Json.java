@@ -69,7 +69,8 @@ public final class Json {
     @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "act")
     private interface ActKinds {}
 
-    private static String word(Enum<?> value) {
+    /** How an enum's value is written, as "station-not-ready". */
+    public static String word(Enum<?> value) {
         return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 

@@ -13,7 +13,6 @@ import yardclock.core.ruling.Reason;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Reads an act, field by field as its record has them, so that nothing half-filled gets into the
@@ -26,7 +25,7 @@ final class ActReader {
     private static final List<String> ACTS =
             Arrays.stream(ActKind.values()).map(ActKind::word).toList();
     private static final List<String> REASONS =
-            Arrays.stream(Reason.values()).map(ActReader::word).toList();
+            Arrays.stream(Reason.values()).map(Json::word).toList();
     private static final long SPLIT_MAX_MICROS = 6 * 3_600_000_000L;
 
     private ActReader() {}
@@ -80,9 +79,5 @@ final class ActReader {
 
     private static Answer<Act> malformed(String words) {
         return Answer.refused(WebRefusal.MALFORMED.reason(), words);
-    }
-
-    private static String word(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -8,7 +8,6 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.TreeSet;
 
 /**
  * The causes that are written down, and the tray. Belongs to the state's thread.
@@ -25,7 +24,6 @@ public final class Account {
 
     private final TreeMap<String, TreeMap<String, Runs>> boots = new TreeMap<>();
     private final TreeMap<EdgeKey, TrayEdge> tray = new TreeMap<>();
-    private final TreeSet<EdgeKey> struck = new TreeSet<>();
     private int bootCount;
     private long trayDropped;
 
@@ -65,21 +63,8 @@ public final class Account {
         return oldest.edge().key();
     }
 
-    /** An edge that no turn holds any more is struck; one in a turn is struck there. */
-    public void strike(EdgeKey key) {
-        struck.add(key);
-    }
-
-    /** That ruling was withdrawn. */
-    public void unstrike(EdgeKey key) {
-        struck.remove(key);
-    }
-
     /** The cause written down, if there is one: what is still in a turn need not have any. */
     public Optional<Cause> of(EdgeKey key) {
-        if (struck.contains(key)) {
-            return Optional.of(Cause.STRUCK);
-        }
         TreeMap<String, Runs> ofUnit = boots.get(key.unit());
         Runs runs = ofUnit == null ? null : ofUnit.get(key.boot());
         return Optional.ofNullable(runs == null ? null : runs.of(key.seq()));
@@ -96,7 +81,7 @@ public final class Account {
         return runs;
     }
 
-    /** What is in the tray and in no turn any more, struck ones included. */
+    /** What is in the tray and in no turn any more. */
     public Collection<TrayEdge> tray() {
         return Collections.unmodifiableCollection(tray.values());
     }
@@ -117,6 +102,6 @@ public final class Account {
 
     @Override
     public String toString() {
-        return boots + " " + tray + " " + struck + " " + trayDropped;
+        return boots + " " + tray + " " + trayDropped;
     }
 }

@@ -1,5 +1,6 @@
 package yardclock.app.records.dossier;
 
+import yardclock.app.json.Json;
 import yardclock.core.course.RosterLine;
 import yardclock.core.engine.Engine;
 import yardclock.core.engine.Entry;
@@ -14,7 +15,6 @@ import yardclock.core.run.Attempt;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -157,7 +157,7 @@ public final class Play {
                         ruling,
                         holder == null ? "" : holder.person(),
                         holder == null ? "" : holder.role().word(),
-                        accepted ? "" : word(outcome.verdict().refusal())));
+                        accepted ? "" : Json.word(outcome.verdict().refusal())));
     }
 
     private void note(Entry entry, Fact fact) {
@@ -179,7 +179,7 @@ public final class Play {
         return new Timeline.FactLine(
                 entry.number(),
                 entry.gatewayMicros(),
-                word(fact.kind()),
+                Json.word(fact.kind()),
                 fact.station(),
                 fact.point(),
                 has ? fact.stamp().micros() : -1,
@@ -187,10 +187,6 @@ public final class Play {
                 has ? fact.stamp().upperMicros() : -1,
                 fact.valueMicros(),
                 fact.words());
-    }
-
-    static String word(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** Whether an instant lies within the attempt: from its release to the last said of it. */

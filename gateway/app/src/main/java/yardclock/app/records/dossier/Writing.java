@@ -1,5 +1,6 @@
 package yardclock.app.records.dossier;
 
+import yardclock.app.json.Json;
 import yardclock.core.account.Cause;
 import yardclock.core.course.PlanName;
 import yardclock.core.course.Text;
@@ -126,7 +127,7 @@ final class Writing {
                 best.micros(),
                 best.lowerMicros(),
                 best.upperMicros(),
-                Play.word(mark.source()),
+                Json.word(mark.source()),
                 entry(mark.edge()));
     }
 
@@ -213,7 +214,7 @@ final class Writing {
                 ruled.ruling().shownMicros(),
                 ruled.refusal(),
                 ruled.ruling().supersedes(),
-                kept == null ? "" : Play.word(kept.status()),
+                kept == null ? "" : Json.word(kept.status()),
                 kept == null ? -1 : kept.endedBy());
     }
 }
