@@ -54,6 +54,19 @@ public sealed interface Act {
         }
     }
 
+    /**
+     * One of an ambiguous split's readings stands.
+     *
+     * @param reading its place among the readings as shown, the best one's being 0; the ruling's
+     *     {@code shownMicros} says which split that reading gave
+     */
+    record ChooseReading(int number, String station, int reading) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.CHOOSE_READING;
+        }
+    }
+
     /** The split does not stand, and no time takes its place. */
     record VoidSplit(int number, String station, Reason reason, String words) implements Act {
         @Override

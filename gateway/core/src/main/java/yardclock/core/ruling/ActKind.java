@@ -11,6 +11,7 @@ public enum ActKind {
     TAP(Act.Tap.class, Role.PROCTOR),
     CALL(Act.Call.class, Role.PROCTOR),
     CONFIRM(Act.Confirm.class, Role.PROCTOR, Role.COORDINATOR),
+    CHOOSE_READING(Act.ChooseReading.class, Role.PROCTOR, Role.COORDINATOR),
     VOID_SPLIT(Act.VoidSplit.class, Role.PROCTOR, Role.COORDINATOR),
     HAND_TIME(Act.HandTime.class, Role.PROCTOR, Role.COORDINATOR),
     HOLD_CANDIDATE(Act.HoldCandidate.class, Role.PROCTOR, Role.COORDINATOR),

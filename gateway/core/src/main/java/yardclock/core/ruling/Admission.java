@@ -9,11 +9,8 @@ import yardclock.core.run.Attempt;
 import yardclock.core.run.CourseRun;
 import yardclock.core.run.Movements;
 import yardclock.core.run.Ruling;
-import yardclock.core.run.SplitState;
-import yardclock.core.run.Splits;
 import yardclock.core.run.StationRun;
 import yardclock.core.run.Turn;
-import yardclock.core.run.TurnFile;
 import yardclock.core.trouble.SensorWatch;
 
 import java.util.EnumSet;
@@ -29,8 +26,6 @@ import java.util.function.ToIntFunction;
  */
 final class Admission {
     static final int WORDS_MAX = 500;
-    private static final long SHORTEST_HAND_MICROS = 1_000_000;
-    private static final long LONGEST_HAND_MICROS = 3_600_000_000L;
 
     private final CourseRun course;
     private final Devices devices;
@@ -40,9 +35,10 @@ final class Admission {
     private final Set<Refusal> against = EnumSet.noneOf(Refusal.class);
     private final Devices.Holder who;
     private final long basis;
-    private final long supersedes;
+    private final Decisions.Request request;
     private Ruling standing;
     private final long nowMicros;
+    private final SplitAdmission splits = new SplitAdmission(this);
     private final EvidenceAdmission evidence = new EvidenceAdmission(this);
 
     Admission(Situation situation, Devices.Holder who, Decisions.Request request, long nowMicros) {
@@ -53,7 +49,7 @@ final class Admission {
         this.watch = situation.watch();
         this.who = who;
         this.basis = request.basis();
-        this.supersedes = request.supersedes();
+        this.request = request;
         this.nowMicros = nowMicros;
     }
 
@@ -65,9 +61,7 @@ final class Admission {
             case GIVE_START -> giveStart(((Act.GiveStart) act).number());
             case TAP -> tap((Act.Tap) act);
             case CALL -> call((Act.Call) act);
-            case CONFIRM -> confirm((Act.Confirm) act);
-            case VOID_SPLIT -> voidSplit((Act.VoidSplit) act);
-            case HAND_TIME -> handTime((Act.HandTime) act);
+            case CONFIRM, CHOOSE_READING, VOID_SPLIT, HAND_TIME -> splits.check(act);
             case HOLD_CANDIDATE ->
                     hold(((Act.HoldCandidate) act).number(), ((Act.HoldCandidate) act).words());
             case RESUME_CANDIDATE -> resume(((Act.ResumeCandidate) act).number());
@@ -199,31 +193,6 @@ final class Admission {
         }
     }
 
-    /** The turn to rule on, or null after noting why there is none. */
-    private Turn split(int number, String station) {
-        Attempt attempt = candidate(number);
-        StationRun run = station(station);
-        if (attempt == null || run == null) {
-            return null;
-        }
-        Turn turn = attempt.turnAt(station).orElse(null);
-        refuseIf(turn == null, Refusal.NO_SUCH_SPLIT);
-        if (turn != null) {
-            standsAsShown(turn);
-        }
-        notEnded(attempt, turn != null && turn.isRuled());
-        return turn;
-    }
-
-    /** Who rules knows the ruling that stands, and says so; else both sides are shown. */
-    private void standsAsShown(Turn turn) {
-        TurnFile file = new TurnFile(turn);
-        standing = file.standing().orElse(null);
-        boolean isOther = file.standingEntry() != supersedes;
-        refuseIf(isOther && turn.isRuled(), Refusal.ALREADY_RULED);
-        refuseIf(isOther && !turn.isRuled(), Refusal.OUT_OF_DATE);
-    }
-
     /** The screen showed the attempt as it is, and what ended it is not final. */
     void notEnded(Attempt attempt, boolean mayBeDone) {
         refuseIf(basis >= 0 && basis != attempt.revision(), Refusal.OUT_OF_DATE);
@@ -242,6 +211,15 @@ final class Admission {
         return standing;
     }
 
+    /** The entry that stood on the screen, −1 for none. */
+    long supersedes() {
+        return request.supersedes();
+    }
+
+    List<Long> shownMicros() {
+        return request.shownMicros();
+    }
+
     CourseRun course() {
         return course;
     }
@@ -252,36 +230,6 @@ final class Admission {
 
     long nowMicros() {
         return nowMicros;
-    }
-
-    private void confirm(Act.Confirm act) {
-        Turn turn = split(act.number(), act.station());
-        refuseIf(
-                turn != null && Splits.of(turn).state() == SplitState.INCOMPLETE,
-                Refusal.NO_SUCH_SPLIT);
-    }
-
-    private void voidSplit(Act.VoidSplit act) {
-        words(act.words());
-        split(act.number(), act.station());
-    }
-
-    private void handTime(Act.HandTime act) {
-        words(act.words());
-        Turn turn = split(act.number(), act.station());
-        if (turn == null) {
-            return;
-        }
-        if (act.splitMicros() == 0) {
-            refuseIf(!turn.hasHandMarks(), Refusal.NO_HAND_MARKS);
-            return;
-        }
-        refuseIf(turn.start() == null && turn.finish() == null, Refusal.NO_HAND_MARKS);
-        boolean isPossible =
-                act.splitMicros() >= SHORTEST_HAND_MICROS
-                        && act.splitMicros() <= LONGEST_HAND_MICROS;
-        boolean isAhead = turn.isAhead(act.splitMicros(), nowMicros);
-        refuseIf(!isPossible || isAhead, Refusal.TIME_NOT_PLAUSIBLE);
     }
 
     private void hold(int number, String words) {

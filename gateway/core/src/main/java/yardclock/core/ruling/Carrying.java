@@ -17,6 +17,7 @@ import yardclock.core.run.Movements;
 import yardclock.core.run.RuledBy;
 import yardclock.core.run.Ruling;
 import yardclock.core.run.SplitMovements;
+import yardclock.core.run.SplitReadings;
 import yardclock.core.run.StationRun;
 import yardclock.core.run.TabletPress;
 import yardclock.core.run.Turn;
@@ -54,6 +55,7 @@ final class Carrying {
             case TAP -> tap((Act.Tap) act);
             case CALL -> call((Act.Call) act);
             case CONFIRM -> confirm((Act.Confirm) act);
+            case CHOOSE_READING -> chooseReading((Act.ChooseReading) act);
             case VOID_SPLIT -> voidSplit((Act.VoidSplit) act);
             case HAND_TIME -> handTime((Act.HandTime) act);
             case HOLD_CANDIDATE -> hold((Act.HoldCandidate) act);
@@ -127,6 +129,15 @@ final class Carrying {
     private void confirm(Act.Confirm act) {
         Attempt attempt = attempt(act.number());
         splits.confirm(attempt, turn(attempt, act.station()), ruling(null, ""));
+        concludeIfDone(attempt);
+    }
+
+    /** The reading's own words are the ruling's. */
+    private void chooseReading(Act.ChooseReading act) {
+        Attempt attempt = attempt(act.number());
+        Turn turn = turn(attempt, act.station());
+        SplitReadings.SplitReading reading = SplitReadings.of(turn).get(act.reading());
+        splits.chooseReading(attempt, turn, reading, ruling(null, reading.words().en()));
         concludeIfDone(attempt);
     }
 

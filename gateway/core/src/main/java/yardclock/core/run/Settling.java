@@ -33,7 +33,7 @@ final class Settling {
         if (!awaits(turn, unit)) {
             return false;
         }
-        Elapsed before = turn.derivedElapsed();
+        Elapsed before = turn.times.derived();
         Mark start = turn.start;
         Mark finish = turn.finish;
         turn.start = settled(turn, TurnJudge.START, start, unit);
@@ -46,8 +46,8 @@ final class Settling {
         if (Objects.equals(turn.start, start) && Objects.equals(turn.finish, finish)) {
             return false;
         }
-        turn.compareOnOneClock(clocks);
-        Elapsed after = turn.derivedElapsed();
+        turn.times.compareOnOneClock(clocks);
+        Elapsed after = turn.times.derived();
         boolean isOpen = before != null && after != null && !turn.isRuled();
         if (isOpen && showsOtherwise(before.micros(), after.micros())) {
             attempt.revision++;

@@ -24,12 +24,20 @@ public final class SplitMovements {
     }
 
     public void confirm(Attempt attempt, Turn turn, Ruling ruling) {
-        Ruling.Decided decided = turn.decided(SplitState.CONFIRMED, turn.start, turn.finish);
+        Ruling.Decided decided = turn.times.decided(SplitState.CONFIRMED, turn.start, turn.finish);
+        rule(attempt, turn, ruling.deciding(decided), FactKind.SPLIT_CONFIRMED);
+    }
+
+    /** The marks of that reading count, which need not be the ones that were derived. */
+    public void chooseReading(
+            Attempt attempt, Turn turn, SplitReadings.SplitReading reading, Ruling ruling) {
+        Ruling.Decided decided =
+                turn.times.decided(SplitState.CONFIRMED, reading.start(), reading.finish());
         rule(attempt, turn, ruling.deciding(decided), FactKind.SPLIT_CONFIRMED);
     }
 
     public void voidSplit(Attempt attempt, Turn turn, Ruling ruling) {
-        Ruling.Decided decided = turn.decided(SplitState.VOID, turn.start, turn.finish);
+        Ruling.Decided decided = turn.times.decided(SplitState.VOID, turn.start, turn.finish);
         rule(attempt, turn, ruling.deciding(decided), FactKind.SPLIT_VOID);
     }
 
@@ -45,7 +53,7 @@ public final class SplitMovements {
         } else {
             start = pairedWith(turn.finish, -splitMicros);
         }
-        Ruling.Decided decided = turn.decided(SplitState.BY_HAND, start, finish);
+        Ruling.Decided decided = turn.times.decided(SplitState.BY_HAND, start, finish);
         rule(attempt, turn, ruling.deciding(decided), FactKind.SPLIT_BY_HAND);
     }
 

@@ -20,7 +20,8 @@ public final class SplitReadings {
      *
      * @param words why start and finish may have been these
      */
-    public record SplitReading(long micros, long lowerMicros, long upperMicros, Text words) {}
+    public record SplitReading(
+            long micros, long lowerMicros, long upperMicros, Text words, Mark start, Mark finish) {}
 
     private record Weighed(SplitReading reading, long weight) {}
 
@@ -32,14 +33,13 @@ public final class SplitReadings {
         List<Weighed> all = new ArrayList<>();
         for (PointReading start : turn.startReadings.ranked()) {
             for (PointReading finish : finishes(turn.finishReadings)) {
-                Elapsed elapsed =
-                        turn.between(
-                                mark(start, turn.start, turn.startTap()),
-                                finish == null
-                                        ? turn.finish
-                                        : mark(finish, turn.finish, turn.finishTap()));
+                Mark from = mark(start, turn.start, turn.startTap());
+                Mark to =
+                        finish == null ? turn.finish : mark(finish, turn.finish, turn.finishTap());
+                Elapsed elapsed = turn.times.of(from, to);
                 if (elapsed != null && elapsed.micros() > 0) {
-                    all.add(weighed(turn, elapsed, start, finish));
+                    Text words = words(turn, start, finish);
+                    all.add(new Weighed(reading(elapsed, words, from, to), weight(start, finish)));
                 }
             }
         }
@@ -65,24 +65,28 @@ public final class SplitReadings {
         return isSame ? stands : Mark.automatic(reading.edge());
     }
 
-    private static Weighed weighed(
-            Turn turn, Elapsed elapsed, PointReading start, PointReading finish) {
+    private static Text words(Turn turn, PointReading start, PointReading finish) {
         boolean isStartOpen = turn.startReadings.isOpen();
-        Text words = finish == null || isStartOpen ? start.why() : finish.why();
         if (isStartOpen && turn.finishReadings.isOpen()) {
-            words =
-                    new Text(
-                            "start: " + start.why().en() + "; finish: " + finish.why().en(),
-                            "salida: " + start.why().es() + "; llegada: " + finish.why().es());
+            return new Text(
+                    "start: " + start.why().en() + "; finish: " + finish.why().en(),
+                    "salida: " + start.why().es() + "; llegada: " + finish.why().es());
         }
+        return finish == null || isStartOpen ? start.why() : finish.why();
+    }
+
+    private static long weight(PointReading start, PointReading finish) {
         long weight = start.weight().milliNats();
-        weight += finish == null ? 0 : finish.weight().milliNats();
-        return new Weighed(
-                new SplitReading(
-                        elapsed.micros(),
-                        Math.max(0, elapsed.lowerMicros()),
-                        Math.max(0, elapsed.upperMicros()),
-                        words),
-                weight);
+        return finish == null ? weight : weight + finish.weight().milliNats();
+    }
+
+    private static SplitReading reading(Elapsed elapsed, Text words, Mark start, Mark finish) {
+        return new SplitReading(
+                elapsed.micros(),
+                Math.max(0, elapsed.lowerMicros()),
+                Math.max(0, elapsed.upperMicros()),
+                words,
+                start,
+                finish);
     }
 }

@@ -68,7 +68,7 @@ public final class Splits {
         Mark start = turn.start();
         Mark finish = turn.finish();
         boolean seen = start != null && finish != null && turn.isFinished();
-        boolean complete = !turn.isInterrupted() && (seen || turn.isRuled());
+        boolean complete = !turn.times.isInterrupted() && (seen || turn.isRuled());
         SplitState state = state(turn, complete);
         if (state == SplitState.VOID || start == null || finish == null || !complete) {
             return new Split(
@@ -79,10 +79,10 @@ public final class Splits {
                     -1,
                     -1,
                     automatic(turn),
-                    turn.handMicros(),
+                    turn.times.handMicros(),
                     why(turn));
         }
-        Elapsed elapsed = turn.elapsed();
+        Elapsed elapsed = turn.times.elapsed();
         return new Split(
                 turn.station.id(),
                 state,
@@ -91,7 +91,7 @@ public final class Splits {
                 Math.max(0, elapsed.lowerMicros()),
                 Math.max(0, elapsed.upperMicros()),
                 automatic(turn),
-                turn.handMicros(),
+                turn.times.handMicros(),
                 why(turn));
     }
 
@@ -117,9 +117,9 @@ public final class Splits {
         Mark start = turn.derivedStart();
         Mark finish = turn.derivedFinish();
         boolean both = start != null && finish != null;
-        both &= !turn.finishByFallback() && turn.derivedElapsed() != null;
+        both &= !turn.finishByFallback() && turn.times.derived() != null;
         return both && start.source() != Mark.Source.TAP && finish.source() != Mark.Source.TAP
-                ? turn.derivedElapsed().micros()
+                ? turn.times.derived().micros()
                 : -1;
     }
 
@@ -133,7 +133,7 @@ public final class Splits {
 
     /** What speaks against confirming, the weightiest first; null for a clean split. */
     private static Text problem(Turn turn) {
-        if (turn.isInterrupted()) {
+        if (turn.times.isInterrupted()) {
             return INTERRUPTED;
         }
         if (turn.start() == null) {
@@ -168,7 +168,7 @@ public final class Splits {
             boolean isByTap = turn.start().source() == Mark.Source.TAP;
             return isByTap ? START_BY_TAP : ALONE;
         }
-        if (turn.isOverRestart()) {
+        if (turn.times.isOverRestart()) {
             return RESTARTED;
         }
         return isPlausible(turn) ? null : UNLIKELY;
@@ -176,7 +176,7 @@ public final class Splits {
 
     private static boolean isPlausible(Turn turn) {
         StationTiming timing = turn.station.timing();
-        long micros = turn.elapsed().micros();
+        long micros = turn.times.elapsed().micros();
         return micros >= timing.shortestPlausibleMicros()
                 && micros <= timing.longestPlausibleMicros();
     }

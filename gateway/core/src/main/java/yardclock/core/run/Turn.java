@@ -3,17 +3,13 @@ package yardclock.core.run;
 import yardclock.core.course.Checkpoint;
 import yardclock.core.course.Station;
 import yardclock.core.ordering.Evidence;
-import yardclock.core.passage.EdgeClocks;
 import yardclock.core.reading.PointReadings;
 import yardclock.core.time.Carry;
-import yardclock.core.time.Shift;
-import yardclock.core.time.Stamp;
 import yardclock.core.time.TimeLines;
 
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.LongUnaryOperator;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -27,8 +23,8 @@ import java.util.function.Supplier;
  */
 public final class Turn {
     final Station station;
-    private final TimeLines lines;
     private final int line;
+    final TurnTimes times;
     long openMicros;
     final Evidence evidence = new Evidence();
 
@@ -55,9 +51,6 @@ public final class Turn {
 
     PointReadings finishReadings = PointReadings.NONE;
 
-    /** The time between start and finish by the one clock both were stamped by; or null. */
-    private Stamp sameClock;
-
     /** A sensor and the proctor's tap can't both be right. */
     boolean disagrees;
 
@@ -83,8 +76,8 @@ public final class Turn {
 
     Turn(Station station, TimeLines lines, long openMicros) {
         this.station = station;
-        this.lines = lines;
         this.line = lines.current();
+        this.times = new TurnTimes(this, lines);
         this.openMicros = openMicros;
     }
 
@@ -119,7 +112,8 @@ public final class Turn {
         return rulings.standing().isPresent();
     }
 
-    private Ruling.Decided decision() {
+    /** What the ruling that stands says of the split; null while none does. */
+    Ruling.Decided decision() {
         return rulings.standing().map(Ruling::decided).orElse(null);
     }
 
@@ -163,53 +157,6 @@ public final class Turn {
 
     public boolean hasLateEvidence() {
         return late;
-    }
-
-    /**
-     * The gateway's clock broke off between start and finish, or since the start while there is no
-     * finish, and nothing that ran on says for how long.
-     */
-    public boolean isInterrupted() {
-        if (start() == null || ruled() == SplitState.VOID) {
-            return false;
-        }
-        return finish() == null
-                ? lines.apart(start().line(), lines.current()).isEmpty()
-                : elapsed() == null;
-    }
-
-    /** The gateway restarted between start and finish, on a time line that is tied to the other. */
-    boolean isOverRestart() {
-        return start() != null && finish() != null && start().line() != finish().line();
-    }
-
-    /** Whether the proctor's own taps, or the start and a tap, can be told apart in time. */
-    public boolean hasHandMarks() {
-        Mark from = startTap() == null ? start() : startTap();
-        Mark to = finishTap();
-        return from != null && to != null && lines.apart(from.line(), to.line()).isPresent();
-    }
-
-    /** By the proctor's own pair of taps; −1 without one. */
-    long handMicros() {
-        Elapsed pair = between(startTap(), finishTap());
-        return pair == null ? -1 : pair.micros();
-    }
-
-    /** Whether so long after the start is still to come; not known across an untied restart. */
-    public boolean isAhead(long splitMicros, long nowMicros) {
-        return start() != null
-                && lines.apart(start().line(), lines.current()).isPresent()
-                && start().best().lowerMicros() + splitMicros > nowMicros;
-    }
-
-    /** What a ruling keeps of marks, and how they lie to each other as far as is known now. */
-    Ruling.Decided decided(SplitState state, Mark from, Mark to) {
-        Mark first = from == null ? null : from.asSeen();
-        Mark last = to == null ? null : to.asSeen();
-        boolean both = first != null && last != null;
-        Shift shift = both ? lines.shift(first.line(), last.line()).orElse(null) : null;
-        return new Ruling.Decided(state, first, last, shift);
     }
 
     /**
@@ -262,13 +209,9 @@ public final class Turn {
         return lateMicros;
     }
 
-    /** Null when one is missing, or how they lie to each other is not known. */
-    Elapsed between(Mark from, Mark to) {
-        return from == null || to == null
-                ? null
-                : lines.apart(from.line(), to.line())
-                        .map(apart -> Elapsed.within(from, to, null, apart))
-                        .orElse(null);
+    /** How its marks lie to each other in time. */
+    public TurnTimes times() {
+        return times;
     }
 
     public boolean disagrees() {
@@ -293,39 +236,7 @@ public final class Turn {
             finishConcluded = false;
             finishByFallback = false;
         }
-        sameClock = null;
-    }
-
-    /** Asks the one clock that stamped start and finish, if it was one; not once it was ruled. */
-    void compareOnOneClock(EdgeClocks clocks) {
-        if (isRuled()) {
-            return;
-        }
-        boolean both = start != null && finish != null;
-        both = both && start.edge() != null && finish.edge() != null;
-        sameClock =
-                both && start.edge().sharesClockWith(finish.edge())
-                        ? clocks.elapsed(start.edge(), finish.edge()).orElse(null)
-                        : null;
-    }
-
-    /** The time between the marks that stand, both of which must be there; null if unknown. */
-    Elapsed elapsed() {
-        Ruling.Decided by = decision();
-        Optional<Shift> apart =
-                by == null || by.shift() == null
-                        ? lines.apart(start().line(), finish().line())
-                        : Optional.of(lines.apart(start().line(), finish().line(), by.shift()));
-        return Elapsed.between(start(), finish(), isAsDerived() ? sameClock : null, apart);
-    }
-
-    private boolean isAsDerived() {
-        return start != null
-                && finish != null
-                && start.edge() != null
-                && finish.edge() != null
-                && start.edge().equals(start().edge())
-                && finish.edge().equals(finish().edge());
+        times.forget();
     }
 
     /** The start that stands, as its clock says in the end; null while that is open. */
@@ -335,14 +246,6 @@ public final class Turn {
 
     Mark settledFinish() {
         return Mark.settled(finish(), finish);
-    }
-
-    /** The time between the derived marks, or null while one is missing or it is unknown. */
-    Elapsed derivedElapsed() {
-        return start == null || derivedFinish() == null
-                ? null
-                : Elapsed.between(
-                        start, finish, sameClock, lines.apart(start.line(), finish.line()));
     }
 
     /** How often a checkpoint was seen, by its trigger or by the proctor, whichever saw more. */
@@ -383,7 +286,7 @@ public final class Turn {
                 String.valueOf(finish),
                 String.valueOf(finishConcluded),
                 String.valueOf(finishByFallback),
-                startReadings + "/" + finishReadings + "/" + sameClock,
+                startReadings + "/" + finishReadings + "/" + times,
                 late + "/" + lateMicros + "/" + isPassed,
                 String.valueOf(disagrees),
                 String.valueOf(isClosed),

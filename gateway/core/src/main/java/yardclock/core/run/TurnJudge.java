@@ -152,7 +152,7 @@ final class TurnJudge {
             doubt(turn, START, turn.start, out);
         } else if (start != null && !start.isSame(turn.start)) {
             turn.start = start;
-            turn.compareOnOneClock(course.clocks);
+            turn.times.compareOnOneClock(course.clocks);
             tellChanged(turn, START, start, out);
         }
         return turn.start;
@@ -187,7 +187,7 @@ final class TurnJudge {
             conclude(run, turn, finish.mark(), nowMicros, out);
         } else if (!isSame(finish.mark(), turn.finish)) {
             turn.finish = finish.mark();
-            turn.compareOnOneClock(course.clocks);
+            turn.times.compareOnOneClock(course.clocks);
             tellChanged(turn, FINISH, turn.finish, out);
             leftOtherwise(turn, nowMicros, out);
         } else if (wasDoubtful != turn.disagrees || isReadOtherwise || isDoubtOver) {
@@ -243,7 +243,7 @@ final class TurnJudge {
         if (isOther) {
             turn.late = true;
             Mark last = finish == null ? turn.finish() : finish.mark();
-            Elapsed elapsed = turn.between(start == null ? turn.start() : start, last);
+            Elapsed elapsed = turn.times.between(start == null ? turn.start() : start, last);
             turn.lateMicros = elapsed == null ? -1 : elapsed.micros();
             String words = "a reading came after the ruling";
             out.conclude(fact(FactKind.LATE_EVIDENCE, turn, "", null, words));
@@ -256,7 +256,7 @@ final class TurnJudge {
     private void conclude(StationRun run, Turn turn, Mark finish, long nowMicros, Gathering out) {
         turn.finish = finish;
         turn.finishConcluded = true;
-        turn.compareOnOneClock(course.clocks);
+        turn.times.compareOnOneClock(course.clocks);
         bump(turn);
         out.conclude(fact(FactKind.MARK_PROPOSED, turn, FINISH, finish, sourceOf(finish)));
         course.passing().passes(run, turn);

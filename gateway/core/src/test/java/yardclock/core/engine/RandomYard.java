@@ -205,6 +205,7 @@ final class RandomYard {
             case TAP -> new Act.Tap(number, station, pick(POINTS));
             case CALL -> new Act.Call(number, station, pick(CRITERIA), random.nextBoolean(), words);
             case CONFIRM -> new Act.Confirm(number, station);
+            case CHOOSE_READING -> new Act.ChooseReading(number, station, random.nextInt(3));
             case VOID_SPLIT -> new Act.VoidSplit(number, station, reason, words);
             case HAND_TIME -> new Act.HandTime(number, station, splitMicros(), reason, words);
             case HOLD_CANDIDATE -> new Act.HoldCandidate(number, reason, words);

@@ -53,6 +53,7 @@ public final class TestPlan {
     private boolean leaderboardPublic;
     private boolean startsBySignal = true;
     private long releaseIntervalMicros = RELEASE_INTERVAL;
+    private SensorKind lapsStart = SensorKind.CONTACT;
 
     public TestPlan benefit() {
         undecided = TimingRules.UndecidedRule.CANDIDATES_BENEFIT;
@@ -82,6 +83,12 @@ public final class TestPlan {
     /** The course without its first station: the first movement on the mat starts the clock. */
     public TestPlan firstMovement() {
         startsBySignal = false;
+        return this;
+    }
+
+    /** The start of the laps is a beam that others cross. */
+    public TestPlan beamAtLaps() {
+        lapsStart = SensorKind.PHOTO_EYE;
         return this;
     }
 
@@ -247,12 +254,13 @@ public final class TestPlan {
         return new Contact(new SensorRef(unit, sensor), 0);
     }
 
-    private static List<FieldUnit> units() {
+    private List<FieldUnit> units() {
         List<FieldUnit> units = new ArrayList<>();
         for (int unit = 1; unit <= 7; unit++) {
             List<SensorPlan> sensors = new ArrayList<>();
             for (int sensor = 1; sensor <= (unit == 1 ? 9 : 4); sensor++) {
                 SensorKind kind = sensor > 8 ? SensorKind.HORN : SensorKind.CONTACT;
+                kind = unit == 7 && sensor == 1 ? lapsStart : kind;
                 sensors.add(
                         new SensorPlan(sensor, kind, text("s" + sensor), 0, false, false, 2_000));
             }

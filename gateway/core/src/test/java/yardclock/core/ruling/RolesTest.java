@@ -24,6 +24,7 @@ class RolesTest {
             tap                - - P - -
             call               - - P - -
             confirm            C - P - -
+            choose-reading     C - P - -
             void-split         C - P - -
             hand-time          C - P - -
             hold-candidate     C - P - -
@@ -98,6 +99,7 @@ class RolesTest {
             case TAP -> new Act.Tap(101, "walk", "start");
             case CALL -> new Act.Call(101, "walk", "rough", false, "");
             case CONFIRM -> new Act.Confirm(101, "walk");
+            case CHOOSE_READING -> new Act.ChooseReading(101, "walk", 0);
             case VOID_SPLIT -> new Act.VoidSplit(101, "walk", Reason.OTHER, "");
             case HAND_TIME -> new Act.HandTime(101, "walk", 0, Reason.OTHER, "");
             case HOLD_CANDIDATE -> new Act.HoldCandidate(101, Reason.OTHER, "");
