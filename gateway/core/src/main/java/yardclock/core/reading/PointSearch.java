@@ -42,16 +42,24 @@ public final class PointSearch {
     private final Crossed crossed;
     private final Possibilities possibilities;
     private final boolean isTapping;
+    private final boolean isCrowded;
 
     /**
      * @param isTapping whether this candidate's proctor taps starts and finishes: then a missing
      *     tap says something
+     * @param isCrowded whether somebody else stands by, who can be on the mat or in the beam too
      */
-    public PointSearch(Trigger trigger, Crossed crossed, long settleMicros, boolean isTapping) {
+    public PointSearch(
+            Trigger trigger,
+            Crossed crossed,
+            long settleMicros,
+            boolean isTapping,
+            boolean isCrowded) {
         this.trigger = trigger;
         this.crossed = crossed;
         this.possibilities = new Possibilities(trigger, settleMicros);
         this.isTapping = isTapping;
+        this.isCrowded = isCrowded;
     }
 
     /**
@@ -164,16 +172,17 @@ public final class PointSearch {
      * missed the foot, it shows the heel, and the tap comes early. And another body in a beam hides
      * the candidate's own edge: what is seen then is the other's release, later, or the other's
      * cut, earlier. So a tap that comes oddly for this edge lets the instant lie as far as the tap
-     * points; one before a release leaves the tap's own time plausible.
+     * points, and so does somebody who stands by; one before a release leaves the tap's own time
+     * plausible.
      */
     private List<PointReading> only(PointReading only, Stamp press) {
         List<PointReading> found = new ArrayList<>();
         long lag = Lag.micros(press, only.edge().stamp());
         boolean isWhole = only.weight().equals(Lag.weight(press, only.edge().stamp()));
         Chatter chatter = only.chatter();
-        if (trigger.endsBlock() && lag < earlyMicros()) {
+        if (trigger.endsBlock() && (isCrowded || lag < earlyMicros())) {
             chatter = chatter.backTo(Lag.MOST_MICROS - lag);
-        } else if (!trigger.endsBlock() && lag > Lag.VERY_LATE_MICROS) {
+        } else if (!trigger.endsBlock() && (mayHide() || lag > Lag.VERY_LATE_MICROS)) {
             chatter = chatter.onTo(lag - Lag.LEAST_MICROS);
         }
         found.add(
@@ -187,6 +196,14 @@ public final class PointSearch {
             found.add(tap(only.weight().plus(Weight.EDGE_MISSED), press));
         }
         return found;
+    }
+
+    /**
+     * Whether another block can run into the candidate's and begin it. The plan names a shortest
+     * block where something goes ahead that is shorter: with its release missed, it is not.
+     */
+    private boolean mayHide() {
+        return isCrowded || trigger.guards().minBlockMicros() > 0;
     }
 
     private long earlyMicros() {

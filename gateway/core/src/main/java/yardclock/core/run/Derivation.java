@@ -42,7 +42,7 @@ final class Derivation {
     private final Crossed crossed;
     private final Turn turn;
     private final long nowMicros;
-    private final boolean isTapping;
+    private final Beside beside;
     private final Map<String, List<Mark>> checkpoints = new LinkedHashMap<>();
     private long wakeMicros = Long.MAX_VALUE;
     private boolean disagrees;
@@ -51,15 +51,23 @@ final class Derivation {
     private PointReadings finishReadings = PointReadings.NONE;
 
     /**
-     * @param isTapping whether this candidate's proctor taps starts and finishes
+     * @param beside who is with the candidate
      */
-    Derivation(TimingRules timing, Crossed crossed, Turn turn, boolean isTapping, long nowMicros) {
-        this.isTapping = isTapping;
+    Derivation(TimingRules timing, Crossed crossed, Turn turn, Beside beside, long nowMicros) {
+        this.beside = beside;
         this.timing = timing;
         this.crossed = crossed;
         this.turn = turn;
         this.nowMicros = nowMicros;
     }
+
+    /**
+     * Who is with the candidate.
+     *
+     * @param isTapping whether this candidate's proctor taps starts and finishes
+     * @param isCrowded whether somebody else stood by at the start
+     */
+    record Beside(boolean isTapping, boolean isCrowded) {}
 
     /**
      * A finish, and whether a tap stands in for a silent sensor.
@@ -105,7 +113,7 @@ final class Derivation {
             tap = button(turn.station.start(), turn.startFromMicros, Long.MIN_VALUE);
         }
         startReadings =
-                searchOf(turn.station.start())
+                searchOf(turn.station.start(), beside.isCrowded())
                         .search(turn.evidence.inOrder(), turn.startFromMicros, pressOf(tap));
         disagrees |= isContradicted(tap, startReadings);
         PointReading best = startReadings.best();
@@ -231,7 +239,7 @@ final class Derivation {
 
     private Finish automatic(long fromMicros, long startMicros, Mark tap) {
         finishReadings =
-                searchOf(turn.station.finish())
+                searchOf(turn.station.finish(), false)
                         .search(turn.evidence.inOrder(), fromMicros, pressOf(tap));
         disagrees |= isContradicted(tap, finishReadings);
         PointReading best = finishReadings.best();
@@ -266,7 +274,7 @@ final class Derivation {
     /** Whether this proctor's tap is still to come. */
     private boolean awaitsTap(PointReading best) {
         long until = best.edge().stamp().micros() + TAP_WAIT_MICROS;
-        if (!isTapping || nowMicros >= until) {
+        if (!beside.isTapping() || nowMicros >= until) {
             return false;
         }
         wakeAt(until);
@@ -288,8 +296,9 @@ final class Derivation {
                 .allMatch(c -> Away.isSeen(c, edges, startMicros, best.edge()));
     }
 
-    private PointSearch searchOf(Trigger trigger) {
-        return new PointSearch(trigger, crossed, timing.settleMicros(), isTapping);
+    private PointSearch searchOf(Trigger trigger, boolean isCrowded) {
+        return new PointSearch(
+                trigger, crossed, timing.settleMicros(), beside.isTapping(), isCrowded);
     }
 
     /**

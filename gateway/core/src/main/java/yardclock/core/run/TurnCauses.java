@@ -137,7 +137,7 @@ final class TurnCauses {
         if (trigger.contacts().isEmpty()) {
             return;
         }
-        PointSearch search = new PointSearch(trigger, crossed, settleMicros, false);
+        PointSearch search = new PointSearch(trigger, crossed, settleMicros, false, false);
         Cause other = crossed.isCrossed(trigger) ? Cause.CROSSING : Cause.AGAIN;
         for (Passage passage : search.passages(edges, fromMicros)) {
             passage(passage, causeOf(passage, readings, other));

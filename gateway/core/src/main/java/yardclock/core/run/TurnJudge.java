@@ -42,9 +42,10 @@ final class TurnJudge {
         if (turn.isClosed) {
             return;
         }
+        Derivation.Beside beside =
+                new Derivation.Beside(isTapping(turn), Crowd.isAtStart(turn, course));
         Derivation says =
-                new Derivation(
-                        course.plan.timing(), course.crossed, turn, isTapping(turn), nowMicros);
+                new Derivation(course.plan.timing(), course.crossed, turn, beside, nowMicros);
         if (turn.isRuled()) {
             lookForLateEvidence(turn, says, out);
             return;

@@ -28,6 +28,7 @@ import java.util.Random;
 class PointSearchTest {
     private static final SensorRef MAT = new SensorRef("u2", 1);
     private static final SensorRef LINE = new SensorRef("u2", 3);
+    private static final SensorRef BEYOND = new SensorRef("u2", 4);
     private static final SensorRef CONTACT = new SensorRef("u4", 1);
     private static final Crossed CROSSED = new Crossed(plan());
     private static final long SETTLE = 400_000;
@@ -103,6 +104,32 @@ class PointSearchTest {
     }
 
     @Test
+    void who_stands_by_on_the_mat_lets_the_instant_lie_back_to_where_the_tap_points() {
+        stands(6.0, 10.0);
+        assertThat(search(foot(), true, false, 10.13).best().chatter())
+                .isEqualTo(new Chatter(20_000, 0));
+        PointReadings read = search(foot(), true, true, 10.13);
+        assertThat(read.isClear()).isTrue();
+        assertThat(read.best().chatter()).isEqualTo(new Chatter(170_000, 0));
+    }
+
+    @Test
+    void what_goes_ahead_of_the_candidate_is_too_short_to_count() {
+        cuts(9.6, 10.7).cutsBeyond(9.90, 9.93).cutsBeyond(10.0, 10.8);
+        PointReadings read = search(inward(), true, 10.11);
+        assertThat(read.isClear()).isTrue();
+        assertThat(read.best().edge().stamp().micros()).isEqualTo(10_000_000);
+    }
+
+    @Test
+    void a_load_whose_release_was_missed_lets_the_instant_lie_on_to_where_the_tap_points() {
+        cuts(9.6, 10.7).cutsBeyond(9.90, 10.8);
+        PointReadings read = search(inward(), true, 10.07);
+        assertThat(read.isClear()).isTrue();
+        assertThat(read.best().chatter()).isEqualTo(new Chatter(20_000, 250_000));
+    }
+
+    @Test
     void a_missed_chatter_is_before_a_first_edge_and_after_the_beginning_of_a_stay() {
         assertThat(CROSSED.chatterOf(foot())).isEqualTo(new Chatter(20_000, 0));
         assertThat(CROSSED.chatterOf(stay())).isEqualTo(new Chatter(0, 20_000));
@@ -164,7 +191,11 @@ class PointSearchTest {
         List<FieldUnit> units =
                 List.of(
                         unit("u1", sensor(9, SensorKind.HORN)),
-                        unit("u2", sensor(1, SensorKind.MAT), sensor(3, SensorKind.PHOTO_EYE)),
+                        unit(
+                                "u2",
+                                sensor(1, SensorKind.MAT),
+                                sensor(3, SensorKind.PHOTO_EYE),
+                                sensor(4, SensorKind.PHOTO_EYE)),
                         unit("u4", sensor(1, SensorKind.CONTACT)));
         return new ExamPlan(course.name(), course.timing(), course.day(), course.stations(), units);
     }
@@ -178,15 +209,26 @@ class PointSearchTest {
     }
 
     private PointReadings search(Trigger trigger, boolean isTapping, Double tap) {
+        return search(trigger, isTapping, false, tap);
+    }
+
+    private PointReadings search(
+            Trigger trigger, boolean isTapping, boolean isCrowded, Double tap) {
         Evidence evidence = new Evidence();
         edges.forEach(evidence::add);
         Stamp press = tap == null ? null : Stamp.exactly(micros(tap));
-        return new PointSearch(trigger, CROSSED, SETTLE, isTapping)
+        return new PointSearch(trigger, CROSSED, SETTLE, isTapping, isCrowded)
                 .search(evidence.inOrder(), 0, press);
     }
 
     private static Trigger firstCut() {
         return single(LINE, 1, Guards.NONE);
+    }
+
+    private static Trigger inward() {
+        List<Contact> contacts = List.of(new Contact(LINE, 1), new Contact(BEYOND, 1));
+        Guards guards = new Guards(0, 0, 0, 0, 90_000, 0, 2_000_000, 1, "");
+        return new Trigger(Combination.DIRECTION, contacts, guards, new Text("so", "así"));
     }
 
     private static Trigger foot() {
@@ -208,6 +250,10 @@ class PointSearchTest {
 
     private PointSearchTest cuts(double from, double until) {
         return changes(LINE, from, 1).changes(LINE, until, 0);
+    }
+
+    private PointSearchTest cutsBeyond(double from, double until) {
+        return changes(BEYOND, from, 1).changes(BEYOND, until, 0);
     }
 
     private PointSearchTest stands(double from, double until) {
