@@ -150,6 +150,21 @@ class DossierCommandTest {
     }
 
     @Test
+    void a_dossier_with_a_hole_in_it_is_refused() throws Exception {
+        JsonNode made = made();
+        for (String field : new String[] {"kind", "body", "contentSha256", "sha256"}) {
+            JsonNode copy = made.deepCopy();
+            ((ObjectNode) copy.path("journal").path("kept").get(0)).putNull(field);
+            assertThat(checked(copy)).as("%s: %s", field, said).isEqualTo(2);
+        }
+        JsonNode copy = made.deepCopy();
+        ((ObjectNode) copy.path("journal").path("leftOut").get(0)).remove("contents");
+        assertThat(checked(copy)).as("contents: %s", said).isEqualTo(2);
+        ((ObjectNode) made.path("journal")).remove("headSha256");
+        assertThat(checked(made)).as("head: %s", said).isEqualTo(2);
+    }
+
+    @Test
     void what_is_no_dossier_is_refused() throws Exception {
         Path file = directory.resolve("other");
         for (String text :

@@ -4,6 +4,7 @@ import yardclock.core.engine.Entry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -29,6 +30,7 @@ public record Excerpt(
     static final int FORMAT = 2;
 
     public Excerpt {
+        Objects.requireNonNull(headSha256, "headSha256");
         kept = kept == null ? List.of() : List.copyOf(kept);
         leftOut = leftOut == null ? List.of() : List.copyOf(leftOut);
     }
@@ -46,14 +48,25 @@ public record Excerpt(
             long gatewayMicros,
             String body,
             String contentSha256,
-            String sha256) {}
+            String sha256) {
+        public KeptEntry {
+            Objects.requireNonNull(kind, "kind");
+            Objects.requireNonNull(body, "body");
+            Objects.requireNonNull(contentSha256, "contentSha256");
+            Objects.requireNonNull(sha256, "sha256");
+        }
+    }
 
     /**
      * Entries left out, one after the other.
      *
      * @param contents the hash of each one's content, 32 bytes each, in base64
      */
-    public record LeftOut(long from, long to, String contents) {}
+    public record LeftOut(long from, long to, String contents) {
+        public LeftOut {
+            Objects.requireNonNull(contents, "contents");
+        }
+    }
 
     /** What is wrong with it, in plain words; empty when it holds. */
     public Optional<String> problem() {

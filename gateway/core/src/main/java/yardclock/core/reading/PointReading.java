@@ -17,6 +17,14 @@ public record PointReading(
         return edge == null;
     }
 
+    /** The same, reaching back over short breaks of the stay it begins. */
+    PointReading backTo(Rattle rattle) {
+        long back = rattle.backMicros(edge);
+        return back == 0
+                ? this
+                : new PointReading(edge, chatter.backTo(back), weight, why, concludesAtMicros);
+    }
+
     @Override
     public String toString() {
         String by = edge == null ? "tap" : edge.sensor() + "#" + edge.boot() + "/" + edge.seq();

@@ -73,6 +73,8 @@ public final class PointSearch {
         if (found.isEmpty()) {
             return PointReadings.NONE;
         }
+        Rattle rattle = new Rattle(trigger, edges);
+        found.replaceAll(each -> each.isByTap() ? each : each.backTo(rattle));
         found.sort(BEST_FIRST);
         boolean isClear = found.size() == 1 && !found.get(0).isByTap();
         List<PointReading> kept = found.subList(0, Math.min(READINGS_MAX, found.size()));

@@ -139,6 +139,22 @@ class PointSearchTest {
     }
 
     @Test
+    void a_stay_that_a_knock_broke_reaches_back_over_the_break() {
+        changes(CONTACT, 10.0, 1).changes(CONTACT, 10.119, 0).changes(CONTACT, 10.125, 1);
+        PointReadings read = search(stay(), true, 10.158);
+        assertThat(read.isClear()).isTrue();
+        assertThat(read.best().edge().stamp().micros()).isEqualTo(10_125_000);
+        assertThat(read.best().chatter()).isEqualTo(new Chatter(125_000, 20_000));
+    }
+
+    @Test
+    void a_stay_after_a_true_opening_reaches_back_over_nothing() {
+        changes(CONTACT, 10.0, 1).changes(CONTACT, 10.05, 0).changes(CONTACT, 10.125, 1);
+        PointReadings read = search(stay(), true, 10.158);
+        assertThat(read.best().chatter()).isEqualTo(new Chatter(0, 20_000));
+    }
+
+    @Test
     void a_stay_without_the_tap_that_should_be_there_may_be_a_rebound() {
         changes(CONTACT, 10.0, 1);
         assertThat(search(stay(), true, null).isClear()).isFalse();
