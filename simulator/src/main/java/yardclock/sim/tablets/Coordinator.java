@@ -1,7 +1,9 @@
 package yardclock.sim.tablets;
 
 import yardclock.core.board.ControlFrame;
+import yardclock.core.board.StationView;
 import yardclock.core.ruling.Act;
+import yardclock.core.ruling.Reason;
 
 import java.util.Optional;
 import java.util.Set;
@@ -9,7 +11,8 @@ import java.util.function.Consumer;
 
 /**
  * The coordinator: releases the next candidate whenever the page says it can be done, with a free
- * proctor of ours beside them. Lives on the stage.
+ * proctor of ours beside them, and goes on by hand where a sensor holds a station. Lives on the
+ * stage.
  */
 public final class Coordinator {
     private final Tablet<ControlFrame> tablet;
@@ -38,9 +41,22 @@ public final class Coordinator {
     private void looksAt(ControlFrame frame) {
         onFrame.accept(frame);
         boolean newer = frame.head().frame() > pressedAtFrame;
-        if (!pressing && newer && frame.next().number() > 0 && frame.next().ready()) {
-            freeProctor(frame).ifPresent(device -> release(frame, device));
+        if (pressing || !newer) {
+            return;
         }
+        Optional<String> held = heldStation(frame);
+        if (held.isPresent()) {
+            press(frame, new Act.GoOnByHand(held.get(), Reason.SENSOR_FAILED, "by the taps"));
+        } else if (frame.next().number() > 0 && frame.next().ready()) {
+            freeProctor(frame)
+                    .ifPresent(
+                            device -> press(frame, new Act.Release(frame.next().number(), device)));
+        }
+    }
+
+    /** A station that a sensor in trouble holds. */
+    private static Optional<String> heldStation(ControlFrame frame) {
+        return frame.stations().stream().filter(StationView::held).map(StationView::id).findFirst();
     }
 
     private Optional<String> freeProctor(ControlFrame frame) {
@@ -51,12 +67,11 @@ public final class Coordinator {
                 .findFirst();
     }
 
-    private void release(ControlFrame frame, String device) {
+    private void press(ControlFrame frame, Act act) {
         pressing = true;
         pressedAtFrame = frame.head().frame();
-        Act release = new Act.Release(frame.next().number(), device);
         tablet.press(
-                release,
+                act,
                 -1,
                 answer -> {
                     pressing = false;

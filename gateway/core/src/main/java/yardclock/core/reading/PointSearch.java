@@ -96,8 +96,7 @@ public final class PointSearch {
             return found;
         }
         if (isNear(first.edge().stamp(), press)) {
-            found.add(of(first, Weight.CERTAIN, PointWords.NOBODY_ELSE_TRIPS_IT));
-            return found;
+            return near(first, possible, edges, press);
         }
         boolean isDead = first.atMicros() > press.micros() + DEAD_MICROS;
         Weight odd = mayRebound() ? Weight.STRANGE_CONTACT : Weight.EDGE_MISSED;
@@ -109,6 +108,22 @@ public final class PointSearch {
             found.add(of(nearest, near, PointWords.ALSO_NEAR_THE_TAP));
         }
         found.add(tap(mayRebound() ? Weight.EDGE_MISSED : Weight.STRANGE_CONTACT, press));
+        return found;
+    }
+
+    /**
+     * The tap agrees; but where the contact went back at once, a later one may be the act itself.
+     */
+    private List<PointReading> near(
+            Possible first, List<Possible> possible, List<TimedEdge> edges, Stamp press) {
+        List<PointReading> found = new ArrayList<>();
+        Possible nearest = nearest(possible, press);
+        boolean isKnock = isFleeting(first.edge(), edges) && !nearest.equals(first);
+        Weight weight = isKnock ? Weight.STRANGE_CONTACT : Weight.CERTAIN;
+        found.add(of(first, weight, PointWords.NOBODY_ELSE_TRIPS_IT));
+        if (isKnock) {
+            found.add(of(nearest, Weight.CERTAIN, PointWords.ALSO_NEAR_THE_TAP));
+        }
         return found;
     }
 

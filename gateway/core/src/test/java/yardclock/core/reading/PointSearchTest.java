@@ -177,6 +177,15 @@ class PointSearchTest {
     }
 
     @Test
+    void a_knock_before_the_act_is_a_second_reading_and_the_act_goes_first() {
+        changes(CONTACT, 9.796, 1).changes(CONTACT, 9.844, 0).changes(CONTACT, 10.0, 1);
+        PointReadings read = search(single(CONTACT, 1, Guards.NONE), true, 10.088);
+        assertThat(read.isClear()).isFalse();
+        assertThat(read.best().edge().stamp().micros()).isEqualTo(10_000_000);
+        assertThat(read.ranked()).hasSize(2);
+    }
+
+    @Test
     void a_contact_that_chatters_and_stays_is_clear_without_a_tap() {
         changes(CONTACT, 10.0, 1).changes(CONTACT, 10.003, 0).changes(CONTACT, 10.006, 1);
         assertThat(search(single(CONTACT, 1, Guards.NONE), true, null).isClear()).isTrue();
