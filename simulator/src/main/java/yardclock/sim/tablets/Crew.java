@@ -49,8 +49,16 @@ public final class Crew {
 
     /** Off the list: we called it ready, or somebody with another tablet did. */
     private void done(String station) {
-        boolean wasPutBack = tasks.remove(station) != Task.PUTTING_BACK;
-        if (wasPutBack && ground.yard().spot(station) == Spot.TO_BE_PUT_BACK) {
+        if (tasks.remove(station) != Task.PUTTING_BACK) {
+            ready(station);
+        }
+    }
+
+    /**
+     * Nobody's answer comes so late that it takes a station from who has stepped up to it since.
+     */
+    private void ready(String station) {
+        if (ground.yard().spot(station) == Spot.TO_BE_PUT_BACK) {
             ground.yard().setSpot(station, Spot.READY);
         }
     }
@@ -74,7 +82,7 @@ public final class Crew {
 
     private void called(String station, Gateway.Answer answer) {
         if (answer.isOk()) {
-            ground.yard().setSpot(station, Spot.READY);
+            ready(station);
         } else {
             tasks.replace(station, Task.PUT_BACK);
         }
