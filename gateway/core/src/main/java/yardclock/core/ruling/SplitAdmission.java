@@ -59,20 +59,23 @@ final class SplitAdmission {
         admission.refuseIf(isOther && !turn.isRuled(), Refusal.OUT_OF_DATE);
     }
 
-    private void confirm(Act.Confirm act) {
-        Turn turn = split(act.number(), act.station());
+    /** The turn to rule on once it has a start and a finish. */
+    private Turn complete(int number, String station) {
+        Turn turn = split(number, station);
         admission.refuseIf(
                 turn != null && Splits.of(turn).state() == SplitState.INCOMPLETE,
                 Refusal.NO_SUCH_SPLIT);
+        return turn;
+    }
+
+    private void confirm(Act.Confirm act) {
+        complete(act.number(), act.station());
     }
 
     private void chooseReading(Act.ChooseReading act) {
-        Turn turn = split(act.number(), act.station());
-        if (turn != null) {
-            admission.refuseIf(
-                    Splits.of(turn).state() == SplitState.INCOMPLETE, Refusal.NO_SUCH_SPLIT);
-            admission.refuseIf(!isAsShown(turn, act.reading()), Refusal.OUT_OF_DATE);
-        }
+        Turn turn = complete(act.number(), act.station());
+        boolean isOther = turn != null && !isAsShown(turn, act.reading());
+        admission.refuseIf(isOther, Refusal.OUT_OF_DATE);
     }
 
     /** The reading at that place still gives the split that was on the screen. */

@@ -7,11 +7,16 @@ package yardclock.core.run;
 final class Crowd {
     private Crowd() {}
 
-    /** Asked while the candidate is still to start and later; the answer stays the same. */
+    /**
+     * Asked while the candidate is still to start and later; the answer stays the same. Where
+     * others do not trip the start's sensor it does not matter who stands by, and nobody is looked
+     * for.
+     */
     static boolean isAtStart(Turn turn, CourseRun course) {
         Mark tap = turn.startTap();
         int index = course.plan.indexOf(turn.station.id());
-        if (tap == null || index == 0) {
+        boolean isCrossed = course.crossed.isCrossed(turn.station.start());
+        if (tap == null || index == 0 || !isCrossed) {
             return false;
         }
         int owner =
@@ -30,22 +35,14 @@ final class Crowd {
 
     /** Through with the station before, and not yet begun here. */
     private static boolean isBetween(Attempt other, int index, long atMicros, CourseRun course) {
-        Turn left = last(other, course.plan.stations().get(index - 1).id());
+        Turn left = other.turnAt(course.plan.stations().get(index - 1).id()).orElse(null);
         if (left == null || left.finish() == null || left.finish().stamp().micros() > atMicros) {
             return false;
         }
-        Turn here = last(other, course.plan.stations().get(index).id());
+        Turn here = other.turnAt(course.plan.stations().get(index).id()).orElse(null);
         if (here == null) {
             return other.isOnCourse();
         }
         return here.start() != null && here.start().stamp().micros() > atMicros;
-    }
-
-    private static Turn last(Attempt attempt, String station) {
-        Turn last = null;
-        for (Turn turn : attempt.turns) {
-            last = turn.station.id().equals(station) ? turn : last;
-        }
-        return last;
     }
 }

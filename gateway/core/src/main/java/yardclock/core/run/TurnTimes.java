@@ -117,12 +117,7 @@ public final class TurnTimes {
 
     /** The time between the derived marks, or null while one is missing or it is unknown. */
     Elapsed derived() {
-        Mark start = turn.start;
-        Mark finish = turn.derivedFinish();
-        return start == null || finish == null
-                ? null
-                : Elapsed.between(
-                        start, finish, sameClock, lines.apart(start.line(), finish.line()));
+        return of(turn.start, turn.derivedFinish());
     }
 
     /** Asks the one clock that stamped start and finish, if it was one; not once it was ruled. */

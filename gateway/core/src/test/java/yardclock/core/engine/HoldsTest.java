@@ -55,9 +55,7 @@ class HoldsTest {
         yard.after(1).ok("coordinator1", new Act.HoldCandidate(101, Reason.WEATHER, "rain"));
         yard.after(30).ok("coordinator1", new Act.ResumeCandidate(101));
         walk.after(1).station("walk");
-        for (String station : TestPlan.stations().subList(1, 6)) {
-            walk.after(5).station(station);
-        }
+        walk.stations(1, 6);
         Result result = yard.result(101);
         assertThat(result.creditedHoldMicros()).isZero();
         assertThat(result.officialMicros()).isEqualTo(90_200_000);
@@ -84,9 +82,7 @@ class HoldsTest {
     void a_stop_after_the_last_edge_but_before_it_was_final_credits_nothing() {
         // The course without its last station ends with a finish that must stay.
         walk.at(10).release().station("walk");
-        for (String station : TestPlan.stations().subList(1, 5)) {
-            walk.after(5).station(station);
-        }
+        walk.stations(1, 5);
         yard.after(5).edge("u7/1", 1);
         yard.after(4).edge("u7/2", 1);
         yard.after(0.1).edge("u7/2", 0);
@@ -185,9 +181,7 @@ class HoldsTest {
 
     private void toTheLastPress() {
         walk.at(10).release().station("walk");
-        for (String station : TestPlan.stations().subList(1, 5)) {
-            walk.after(5).station(station);
-        }
+        walk.stations(1, 5);
         yard.after(5).edge("u7/1", 1);
         yard.after(4).edge("u7/2", 1);
         yard.after(0.1).edge("u7/2", 0);

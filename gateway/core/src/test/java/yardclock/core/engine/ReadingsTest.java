@@ -20,24 +20,17 @@ class ReadingsTest {
     /** Two cut the beam at the last start, 0.15 s apart; the tap comes 0.11 s after the second. */
     private void toTheEnd() {
         walk.release().station("walk");
-        for (String station : TestPlan.stations().subList(1, 5)) {
-            walk.after(5).station(station);
-        }
+        walk.stations(1, 5);
         yard.after(5).edge("u7/1", 1);
         yard.after(0.1).edge("u7/1", 0);
         yard.after(0.05).edge("u7/1", 1);
         yard.after(0.11);
         walk.tap("laps", "start");
         yard.after(0.2).edge("u7/1", 0);
-        press(4.5);
-        press(4.5);
+        walk.press("u7/2");
+        walk.press("u7/2");
         yard.after(0.1);
         walk.tap("laps", "finish").after(10);
-    }
-
-    private void press(double after) {
-        yard.after(after).edge("u7/2", 1);
-        yard.after(0.1).edge("u7/2", 0);
     }
 
     private PostFrame.Split laps() {

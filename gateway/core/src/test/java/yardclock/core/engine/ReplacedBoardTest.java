@@ -111,9 +111,7 @@ class ReplacedBoardTest {
         drag();
         yard.loseGateway().after(20).replaceBoard("m2", 5 * SECOND);
         yard.loseGateway().after(20).replaceBoard("m3", 0);
-        for (String station : TestPlan.stations().subList(2, 5)) {
-            walk.after(5).station(station);
-        }
+        walk.stations(2, 5);
         walk.after(5);
         finishAtLaps("twice in a row");
     }
@@ -133,9 +131,7 @@ class ReplacedBoardTest {
         yard.replaceBoard("m2", 0).after(20);
         double heldFor = yard.now() - heldFrom;
         yard.ok("proctor1", new Act.ResumeCandidate(101));
-        for (String station : TestPlan.stations().subList(2, 6)) {
-            walk.after(5).station(station);
-        }
+        walk.stations(2, 6);
         yard.after(5);
         Result result = yard.result(101);
         double truth = yard.now() - 5 - start - heldFor;
@@ -216,9 +212,7 @@ class ReplacedBoardTest {
 
     /** The rest of the course; returns how wide the official time's interval is. */
     private long finishes(String text) {
-        for (String station : TestPlan.stations().subList(2, 5)) {
-            walk.after(5).station(station);
-        }
+        walk.stations(2, 5);
         walk.after(5);
         return finishAtLaps(text);
     }

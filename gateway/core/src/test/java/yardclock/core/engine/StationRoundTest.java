@@ -29,9 +29,7 @@ class StationRoundTest {
     @Test
     void ready_is_refused_while_a_home_contact_is_open_and_the_crew_is_told_which() {
         walk.at(10).release();
-        for (String station : TestPlan.stations().subList(0, 3)) {
-            walk.after(5).station(station);
-        }
+        walk.stations(0, 3);
         yard.edge("u3/3", 0);
         assertThat(ready("poles")).isEqualTo(Refusal.NOT_HOME);
         assertThat(yard.engine().crew(yard.view()).resets())

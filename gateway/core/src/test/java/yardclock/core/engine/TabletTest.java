@@ -153,9 +153,7 @@ class TabletTest {
         Act hold = new Act.HoldCandidate(101, Reason.WEATHER, "rain");
         yard.after(1).ruleWithoutClock("proctor1", "k", hold, -1);
         yard.after(20).ok("proctor1", new Act.ResumeCandidate(101));
-        for (String station : TestPlan.stations().subList(1, 6)) {
-            walk.after(5).station(station);
-        }
+        walk.stations(1, 6);
         walk.confirmAll();
         assertThat(yard.result(101).officialMicros()).isEqualTo(-1);
         assertThat(yard.result(101).outcome()).isEqualTo("undecided");
@@ -173,9 +171,7 @@ class TabletTest {
         yard.after(9);
         deliver(in);
         deliver(out);
-        for (String station : TestPlan.stations().subList(1, 6)) {
-            walk.after(5).station(station);
-        }
+        walk.stations(1, 6);
         assertThat(yard.result(101).creditedHoldMicros()).isCloseTo(20 * SECOND, within(20_000L));
         assertThat(yard.facts(FactKind.HOLD_OUT).get(0).valueMicros())
                 .isCloseTo(20 * SECOND, within(20_000L));
@@ -195,9 +191,7 @@ class TabletTest {
         for (int unit = 1; unit <= 7; unit++) {
             yard.exchange("u" + unit);
         }
-        for (String station : TestPlan.stations().subList(1, 6)) {
-            walk.after(5).station(station);
-        }
+        walk.stations(1, 6);
         long truth = nowMicros() - 100_000 - start;
         assertThat(yard.result(101).officialMicros()).isCloseTo(truth, within(30_000L));
         assertThat(truth).isBetween(yard.result(101).lowerMicros(), yard.result(101).upperMicros());

@@ -106,10 +106,7 @@ class WholeCourseTest {
         Yard yard = Yard.open(plan.make());
         Walk walk = new Walk(yard, 101, "proctor1").at(10).release().station("walk");
         yard.after(rest);
-        for (String station : TestPlan.stations().subList(1, 6)) {
-            yard.after(5);
-            walk.station(station);
-        }
+        walk.stations(1, 6);
         walk.confirmAll();
         return yard.result(101).outcome();
     }
