@@ -96,7 +96,9 @@ class CalibratedYardTest {
         await().atMost(PATIENCE)
                 .until(() -> calibrations().at("/sitting/otherTrips").asInt() == TRIPS);
         await().atMost(PATIENCE)
-                .until(() -> tablet.rule(new Act.EndCalibration(true)).has("entry"));
+                .pollInterval(Duration.ofSeconds(1))
+                .untilAsserted(
+                        () -> assertThat(endOrTripOnceMore().toString()).contains("\"entry\":"));
         JsonNode standing = calibrations().path("standing").path(0);
         assertThat(standing.path("kept").asInt()).isGreaterThanOrEqualTo(20);
         assertThat(Math.abs(standing.path("medianMicros").asLong()))
@@ -109,6 +111,18 @@ class CalibratedYardTest {
         assertThat(ended.path("unit").asText()).isEqualTo("fu-11");
         assertThat(tablet.bench().path("alarms").toString())
                 .contains("Calibration of fu-02, fu-11");
+    }
+
+    /**
+     * Trips that a busy machine stamped late are left out; a technician then trips once more. The
+     * answer is in the failure's message.
+     */
+    private JsonNode endOrTripOnceMore() throws Exception {
+        JsonNode answer = tablet.rule(new Act.EndCalibration(true));
+        if (!answer.has("entry")) {
+            trip(stage.nowMicros() + EVERY_MICROS / 4);
+        }
+        return answer;
     }
 
     private void trip(long at) {
