@@ -2,7 +2,7 @@ package yardclock.core.engine;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -24,7 +24,7 @@ final class RulingModel {
 
     private final Map<String, List<Laid>> piles = new HashMap<>();
     private final Map<String, String> answered = new HashMap<>();
-    private final Set<Long> taken = new HashSet<>();
+    private final Set<Long> taken = new LinkedHashSet<>();
 
     /** Every ruling that was ever on a pile, with its station. */
     private final Map<Long, String> ever = new HashMap<>();
@@ -49,6 +49,11 @@ final class RulingModel {
 
     int applied() {
         return taken.size();
+    }
+
+    /** Every entry that was taken, in their order. */
+    List<Long> taken() {
+        return List.copyOf(taken);
     }
 
     /** A ruling that decides; the answer is a refusal's code, or empty. */
