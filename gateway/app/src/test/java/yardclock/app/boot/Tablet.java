@@ -11,6 +11,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.UUID;
+import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 
 /** A tablet by hand: plain HTTP, one token. */
@@ -61,20 +62,35 @@ final class Tablet {
 
     /** A ruling that must be accepted; fields as name and value by turns. */
     void rule(String act, Object... fields) throws Exception {
+        HttpResponse<String> answer = press(UUID.randomUUID().toString(), act, fields);
+        if (answer.statusCode() != 200) {
+            throw new IllegalStateException(act + " was refused: " + answer.body());
+        }
+    }
+
+    /** Sends a ruling under this key, and gives whatever is answered. */
+    HttpResponse<String> press(String key, String act, Object... fields)
+            throws IOException, InterruptedException {
+        return client.send(ruling(key, act, fields), HttpResponse.BodyHandlers.ofString());
+    }
+
+    /** Sends a ruling under this key without waiting; the answer may never be read. */
+    CompletableFuture<HttpResponse<String>> pressUnheard(String key, String act, Object... fields) {
+        return client.sendAsync(ruling(key, act, fields), HttpResponse.BodyHandlers.ofString());
+    }
+
+    private HttpRequest ruling(String key, String act, Object... fields) {
         var body = Json.mapper().createObjectNode();
-        body.put("key", UUID.randomUUID().toString()).put("deviceMicros", 0).put("basis", -1);
+        body.put("key", key).put("deviceMicros", 0).put("basis", -1);
         var json = body.putObject("act").put("act", act);
         for (int i = 0; i < fields.length; i += 2) {
             json.set((String) fields[i], Json.mapper().valueToTree(fields[i + 1]));
         }
-        HttpResponse<String> answer =
-                send(
+        return withToken(
                         HttpRequest.newBuilder(URI.create(base + "/api/rulings"))
                                 .header("Content-Type", "application/json")
-                                .POST(HttpRequest.BodyPublishers.ofString(body.toString())));
-        if (answer.statusCode() != 200) {
-            throw new IllegalStateException(act + " was refused: " + answer.body());
-        }
+                                .POST(HttpRequest.BodyPublishers.ofString(body.toString())))
+                .build();
     }
 
     HttpResponse<String> get(String path) throws Exception {
@@ -105,9 +121,10 @@ final class Tablet {
 
     private HttpResponse<String> send(HttpRequest.Builder request)
             throws IOException, InterruptedException {
-        if (!token.isEmpty()) {
-            request.header("Authorization", "Bearer " + token);
-        }
-        return client.send(request.build(), HttpResponse.BodyHandlers.ofString());
+        return client.send(withToken(request).build(), HttpResponse.BodyHandlers.ofString());
+    }
+
+    private HttpRequest.Builder withToken(HttpRequest.Builder request) {
+        return token.isEmpty() ? request : request.header("Authorization", "Bearer " + token);
     }
 }
