@@ -10,15 +10,21 @@ package yardclock.core.heat;
  * 3.3 °F, which is why levels need hysteresis.
  */
 public final class HeatIndex {
+    /** From this averaged simple value on the regression holds, °F. */
+    private static final double SWITCH = 80;
+
     private HeatIndex() {}
 
     public static double fahrenheit(double t, double rh) {
-        double simple = 0.5 * (t + 61.0 + (t - 68.0) * 1.2 + rh * 0.094);
-        double averaged = (simple + t) / 2;
-        if (averaged < 80) {
+        double averaged = simple(t, rh);
+        if (averaged < SWITCH) {
             return averaged;
         }
         return regression(t, rh) - dryAdjustment(t, rh) + humidAdjustment(t, rh);
+    }
+
+    private static double simple(double t, double rh) {
+        return (0.5 * (t + 61.0 + (t - 68.0) * 1.2 + rh * 0.094) + t) / 2;
     }
 
     static double regression(double t, double rh) {
@@ -31,6 +37,17 @@ public final class HeatIndex {
                 + 0.00122874 * t * t * rh
                 + 0.00085282 * t * rh * rh
                 - 0.00000199 * t * t * rh * rh;
+    }
+
+    /** Which part of the definition gives the value at this temperature and humidity. */
+    static String branch(double t, double rh) {
+        if (simple(t, rh) < SWITCH) {
+            return "simple";
+        }
+        if (dryAdjustment(t, rh) > 0) {
+            return "regression, low humidity";
+        }
+        return humidAdjustment(t, rh) > 0 ? "regression, high humidity" : "regression";
     }
 
     private static double dryAdjustment(double t, double rh) {
