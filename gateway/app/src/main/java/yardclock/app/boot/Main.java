@@ -25,7 +25,8 @@ import java.util.function.Function;
             JournalCommand.class,
             CheckCommand.class,
             ClockCommand.class,
-            DossierCommand.class
+            DossierCommand.class,
+            HeatCommand.class
         },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {"0:done", "1:refused, with a sentence that says why", "2:wrong usage"})

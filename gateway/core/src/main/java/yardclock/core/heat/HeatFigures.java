@@ -37,4 +37,18 @@ public record HeatFigures(
         BigDecimal windChillF,
         int level,
         List<String> reasons,
-        List<String> cautions) {}
+        List<String> cautions) {
+
+    /**
+     * Reckons a reading through.
+     *
+     * @throws IllegalArgumentException if the reading is {@linkplain Measured#wrong() wrong}
+     */
+    public static HeatFigures of(Measured measured) {
+        List<String> wrong = measured.wrong();
+        if (!wrong.isEmpty()) {
+            throw new IllegalArgumentException(String.join(" ", wrong));
+        }
+        return new Reckoned(measured).figures();
+    }
+}

@@ -11,7 +11,7 @@ package yardclock.core.heat;
  */
 public final class HeatIndex {
     /** From this averaged simple value on the regression holds, °F. */
-    private static final double SWITCH = 80;
+    private static final int SWITCH = 80;
 
     private HeatIndex() {}
 

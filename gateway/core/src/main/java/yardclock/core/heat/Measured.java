@@ -31,7 +31,7 @@ public record Measured(
     private static final long YEAR_2050 = 2_524_608_000L;
 
     /** Globe may be this much colder than the air, by error or under a clear night, K. */
-    private static final double GLOBE_BELOW_AIR = 3;
+    private static final int GLOBE_BELOW_AIR = 3;
 
     /** Degrees north and east, and the second since 1970. */
     public record Place(long epochSecond, BigDecimal latitude, BigDecimal longitude) {}
@@ -62,8 +62,7 @@ public record Measured(
 
     private void together(List<String> wrong) {
         boolean isGlobeTooCold =
-                globe != null
-                        && globe.doubleValue() < celsius.doubleValue() - GLOBE_BELOW_AIR;
+                globe != null && globe.doubleValue() < celsius.doubleValue() - GLOBE_BELOW_AIR;
         if (isGlobeTooCold) {
             wrong.add("The globe is more than 3 °C colder than the air: look at the instruments.");
         }
@@ -86,7 +85,8 @@ public record Measured(
                 value != null && (value.doubleValue() < from || value.doubleValue() > to);
         if (isOutside) {
             String range = from + " to " + to + ' ' + unit;
-            wrong.add("The " + what + " " + value.toPlainString() + " is not within " + range + '.');
+            wrong.add(
+                    "The " + what + " " + value.toPlainString() + " is not within " + range + '.');
         }
     }
 }

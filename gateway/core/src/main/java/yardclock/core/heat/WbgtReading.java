@@ -17,8 +17,9 @@ record WbgtReading(double celsius, double low, double high, String method) {
     private static final double SUNLIT_K = 4;
 
     /**
-     * In the sun a wick is warmer than the shade form says by a share of what the globe is above the
-     * air. The outdoor model gives 0.10 to 0.25 for wind of 0.5 to 5 m/s (our own estimate from it).
+     * In the sun a wick is warmer than the shade form says by a share of what the globe is above
+     * the air. The outdoor model gives 0.10 to 0.25 for wind of 0.5 to 5 m/s (our own estimate from
+     * it).
      */
     private static final double LEAST_SHARE = 0.10;
 
@@ -62,16 +63,13 @@ record WbgtReading(double celsius, double low, double high, String method) {
         double wind = wind(m);
         Span wick =
                 Instruments.SHT3X.span(
-                        (a, h) -> shadedWick(a, h, pascal(m), wind),
-                        t,
-                        m.percent().doubleValue());
+                        (a, h) -> shadedWick(a, h, pascal(m), wind), t, m.percent().doubleValue());
         double middle =
                 shadedWick(t, m.percent().doubleValue(), pascal(m), wind)
                         + (least + most) / 2 * (globe - t);
         double below = middle - wick.low() - least * (globe - t);
         double above = wick.high() + most * (globe - t) - middle;
-        double value =
-                isSunlit ? Wbgt.inSun(middle, globe, t) : Wbgt.outOfSun(middle, globe);
+        double value = isSunlit ? Wbgt.inSun(middle, globe, t) : Wbgt.outOfSun(middle, globe);
         double share = isSunlit ? 0.2 : 0.3;
         double others =
                 share * Instruments.GLOBE + (isSunlit ? 0.1 * Instruments.SHT3X.celsius() : 0);

@@ -9,11 +9,11 @@ import java.util.List;
 
 /**
  * One reading, reckoned through: indices, limits, and the level by the default bounds of the heat
- * design, a proposal for the authority having jurisdiction and its medical director to sign. A level
- * goes by the upper end of what the instruments allow; the heat index may raise what the WBGT says
- * and never lowers it. Pure: the same reading gives the same figures on every machine.
+ * design, a proposal for the authority having jurisdiction and its medical director to sign. A
+ * level goes by the upper end of what the instruments allow; the heat index may raise what the WBGT
+ * says and never lowers it. Pure: the same reading gives the same figures on every machine.
  */
-public final class Reckoning {
+final class Reckoned {
     /** Very heavy work in gear, W; for want of a plan's own (heat design). */
     private static final double DEFAULT_WORK_W = 415;
 
@@ -27,30 +27,17 @@ public final class Reckoning {
     private final List<String> reasons = new ArrayList<>();
     private int level;
 
-    private Reckoning(Measured measured) {
+    Reckoned(Measured measured) {
         this.measured = measured;
         this.t = measured.celsius().doubleValue();
         this.rh = measured.percent().doubleValue();
         this.fahrenheit = HeatIndex.toFahrenheit(t);
     }
 
-    /**
-     * @throws IllegalArgumentException if the reading is {@linkplain Measured#wrong() wrong}
-     */
-    public static HeatFigures of(Measured measured) {
-        List<String> wrong = measured.wrong();
-        if (!wrong.isEmpty()) {
-            throw new IllegalArgumentException(String.join(" ", wrong));
-        }
-        return new Reckoning(measured).figures();
-    }
-
-    private HeatFigures figures() {
+    HeatFigures figures() {
         WbgtReading wbgt = WbgtReading.of(measured);
         double work =
-                measured.workWatts() == null
-                        ? DEFAULT_WORK_W
-                        : measured.workWatts().doubleValue();
+                measured.workWatts() == null ? DEFAULT_WORK_W : measured.workWatts().doubleValue();
         double chill = chill();
         double dewPoint = Vapour.dewPointC(t, rh);
         judge(wbgt.high(), work, chill);
@@ -76,8 +63,7 @@ public final class Reckoning {
     private double chill() {
         return measured.windMs() == null
                 ? Double.NaN
-                : WindChill.fahrenheit(
-                        fahrenheit, WindChill.mph(measured.windMs().doubleValue()));
+                : WindChill.fahrenheit(fahrenheit, WindChill.mph(measured.windMs().doubleValue()));
     }
 
     private void judge(double wbgt, double work, double chill) {
@@ -103,7 +89,17 @@ public final class Reckoning {
     private void reach(int to, String what, double value, double bound, String unit) {
         if (value >= bound) {
             String reached = " reaches " + tenth(bound) + ' ' + unit;
-            raise(to, "The " + what + " may be " + tenth(value) + ' ' + unit + " and" + reached + '.');
+            raise(
+                    to,
+                    "The "
+                            + what
+                            + " may be "
+                            + tenth(value)
+                            + ' '
+                            + unit
+                            + " and"
+                            + reached
+                            + '.');
         }
     }
 

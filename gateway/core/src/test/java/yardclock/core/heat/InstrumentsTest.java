@@ -1,0 +1,60 @@
+package yardclock.core.heat;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+import yardclock.core.ReferenceTable;
+import yardclock.core.ReferenceTable.Row;
+import yardclock.core.heat.Instruments.Span;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.function.ToDoubleBiFunction;
+
+/** Tolerances carried to the index: sensor_propagation.csv, computed (its # line). */
+class InstrumentsTest {
+    /** The table prints one digit of the index and two of WBGT; its wet bulb is another's. */
+    private static final double INDEX = 0.06;
+
+    private static final double WBGT = 0.02;
+
+    static List<Row> propagation() {
+        return ReferenceTable.rows("sensor_propagation");
+    }
+
+    @ParameterizedTest
+    @MethodSource("propagation")
+    void the_worst_corner_of_the_box_is_the_tables(Row row) {
+        ToDoubleBiFunction<Double, Double> index =
+                (t, rh) -> HeatIndex.fahrenheit(HeatIndex.toFahrenheit(t), rh);
+        compare(row, 0.5, 3, index, "hi_lo_0.5C3pct", "hi_hi_0.5C3pct", INDEX);
+        compare(row, 0.2, 2, index, "hi_lo_0.2C2pct", "hi_hi_0.2C2pct", INDEX);
+        compare(row, 1, 5, index, "hi_lo_1C5pct", "hi_hi_1C5pct", INDEX);
+        ToDoubleBiFunction<Double, Double> shade =
+                (t, rh) -> Wbgt.inShade(t, rh, WetBulb.STANDARD_PA, Wbgt.INDOOR_WIND_MS);
+        compare(row, 0.5, 3, shade, "shade_lo", "shade_hi", WBGT);
+        Sun sun = Sun.at(Instant.parse("2024-07-15T18:00:00Z").getEpochSecond(), 33.0, -84.0);
+        ToDoubleBiFunction<Double, Double> sunlit =
+                (t, rh) -> new OutdoorModel(new Weather(t, rh, 2, 800, 1010, sun)).wbgtC();
+        compare(row, 0.5, 3, sunlit, "sun_lo", "sun_hi", WBGT);
+    }
+
+    private static void compare(
+            Row row,
+            double kelvin,
+            double percent,
+            ToDoubleBiFunction<Double, Double> figure,
+            String low,
+            String high,
+            double tolerance) {
+        double t = row.number("t_c");
+        double rh = row.number("rh_pct");
+        double value = figure.applyAsDouble(t, rh);
+        Span span = new Instruments(kelvin, percent).span(figure, t, rh);
+        assertThat(span.low() - value).as(low).isCloseTo(row.number(low), within(tolerance));
+        assertThat(span.high() - value).as(high).isCloseTo(row.number(high), within(tolerance));
+    }
+}
