@@ -36,20 +36,27 @@ public record Measured(
     /** Degrees north and east, and the second since 1970. */
     public record Place(long epochSecond, BigDecimal latitude, BigDecimal longitude) {}
 
+    /** Where the formulas hold for a quantity. */
+    private record Range(String what, int from, int to, String unit) {
+        String notWithin() {
+            return " is not within " + from + " to " + to + ' ' + unit + '.';
+        }
+    }
+
     /** A sentence for each value no formula here holds for; such a reading is not reckoned with. */
     public List<String> wrong() {
         List<String> wrong = new ArrayList<>();
-        check(wrong, "air temperature", celsius, -40, 60, "°C");
-        check(wrong, "relative humidity", percent, 1, 100, "%");
-        check(wrong, "globe temperature", globe, -40, 100, "°C");
-        check(wrong, "natural wet bulb", naturalWetBulb, -40, 60, "°C");
-        check(wrong, "wind", windMs, 0, 60, "m/s");
-        check(wrong, "sunlight", solarWm2, 0, 1_400, "W/m²");
-        check(wrong, "air pressure", hectopascal, 500, 1_100, "hPa");
-        check(wrong, "work", workWatts, 65, 1_200, "W");
+        check(wrong, celsius, new Range("air temperature", -40, 60, "°C"));
+        check(wrong, percent, new Range("relative humidity", 1, 100, "%"));
+        check(wrong, globe, new Range("globe temperature", -40, 100, "°C"));
+        check(wrong, naturalWetBulb, new Range("natural wet bulb", -40, 60, "°C"));
+        check(wrong, windMs, new Range("wind", 0, 60, "m/s"));
+        check(wrong, solarWm2, new Range("sunlight", 0, 1_400, "W/m²"));
+        check(wrong, hectopascal, new Range("air pressure", 500, 1_100, "hPa"));
+        check(wrong, workWatts, new Range("work", 65, 1_200, "W"));
         if (place != null) {
-            check(wrong, "latitude", place.latitude(), -90, 90, "degrees");
-            check(wrong, "longitude", place.longitude(), -180, 180, "degrees");
+            check(wrong, place.latitude(), new Range("latitude", -90, 90, "degrees"));
+            check(wrong, place.longitude(), new Range("longitude", -180, 180, "degrees"));
             if (place.epochSecond() < YEAR_1950 || place.epochSecond() > YEAR_2050) {
                 wrong.add("The sun's place is reckoned for the years 1950 to 2050 only.");
             }
@@ -79,14 +86,12 @@ public record Measured(
         return solarWm2 != null && globe == null;
     }
 
-    private static void check(
-            List<String> wrong, String what, BigDecimal value, int from, int to, String unit) {
+    private static void check(List<String> wrong, BigDecimal value, Range range) {
         boolean isOutside =
-                value != null && (value.doubleValue() < from || value.doubleValue() > to);
+                value != null
+                        && (value.doubleValue() < range.from() || value.doubleValue() > range.to());
         if (isOutside) {
-            String range = from + " to " + to + ' ' + unit;
-            wrong.add(
-                    "The " + what + " " + value.toPlainString() + " is not within " + range + '.');
+            wrong.add("The " + range.what() + ' ' + value.toPlainString() + range.notWithin());
         }
     }
 }

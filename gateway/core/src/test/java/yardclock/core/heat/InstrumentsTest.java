@@ -28,33 +28,38 @@ class InstrumentsTest {
     @ParameterizedTest
     @MethodSource("propagation")
     void the_worst_corner_of_the_box_is_the_tables(Row row) {
-        ToDoubleBiFunction<Double, Double> index =
-                (t, rh) -> HeatIndex.fahrenheit(HeatIndex.toFahrenheit(t), rh);
-        compare(row, 0.5, 3, index, "hi_lo_0.5C3pct", "hi_hi_0.5C3pct", INDEX);
-        compare(row, 0.2, 2, index, "hi_lo_0.2C2pct", "hi_hi_0.2C2pct", INDEX);
-        compare(row, 1, 5, index, "hi_lo_1C5pct", "hi_hi_1C5pct", INDEX);
-        ToDoubleBiFunction<Double, Double> shade =
-                (t, rh) -> Wbgt.inShade(t, rh, WetBulb.STANDARD_PA, Wbgt.INDOOR_WIND_MS);
-        compare(row, 0.5, 3, shade, "shade_lo", "shade_hi", WBGT);
+        Figure index =
+                new Figure((t, rh) -> HeatIndex.fahrenheit(HeatIndex.toFahrenheit(t), rh), INDEX);
+        compare(row, new Instruments(0.5, 3), index, "hi_lo_0.5C3pct", "hi_hi_0.5C3pct");
+        compare(row, new Instruments(0.2, 2), index, "hi_lo_0.2C2pct", "hi_hi_0.2C2pct");
+        compare(row, new Instruments(1, 5), index, "hi_lo_1C5pct", "hi_hi_1C5pct");
+        Figure shade =
+                new Figure(
+                        (t, rh) -> Wbgt.inShade(t, rh, WetBulb.STANDARD_PA, Wbgt.INDOOR_WIND_MS),
+                        WBGT);
+        compare(row, new Instruments(0.5, 3), shade, "shade_lo", "shade_hi");
         Sun sun = Sun.at(Instant.parse("2024-07-15T18:00:00Z").getEpochSecond(), 33.0, -84.0);
-        ToDoubleBiFunction<Double, Double> sunlit =
-                (t, rh) -> new OutdoorModel(new Weather(t, rh, 2, 800, 1010, sun)).wbgtC();
-        compare(row, 0.5, 3, sunlit, "sun_lo", "sun_hi", WBGT);
+        Figure sunlit =
+                new Figure(
+                        (t, rh) -> new OutdoorModel(new Weather(t, rh, 2, 800, 1010, sun)).wbgtC(),
+                        WBGT);
+        compare(row, new Instruments(0.5, 3), sunlit, "sun_lo", "sun_hi");
     }
 
+    /** What is reckoned from temperature and humidity, and how near it must be. */
+    private record Figure(ToDoubleBiFunction<Double, Double> of, double tolerance) {}
+
     private static void compare(
-            Row row,
-            double kelvin,
-            double percent,
-            ToDoubleBiFunction<Double, Double> figure,
-            String low,
-            String high,
-            double tolerance) {
+            Row row, Instruments instruments, Figure figure, String low, String high) {
         double t = row.number("t_c");
         double rh = row.number("rh_pct");
-        double value = figure.applyAsDouble(t, rh);
-        Span span = new Instruments(kelvin, percent).span(figure, t, rh);
-        assertThat(span.low() - value).as(low).isCloseTo(row.number(low), within(tolerance));
-        assertThat(span.high() - value).as(high).isCloseTo(row.number(high), within(tolerance));
+        double value = figure.of().applyAsDouble(t, rh);
+        Span span = instruments.span(figure.of(), t, rh);
+        assertThat(span.low() - value)
+                .as(low)
+                .isCloseTo(row.number(low), within(figure.tolerance()));
+        assertThat(span.high() - value)
+                .as(high)
+                .isCloseTo(row.number(high), within(figure.tolerance()));
     }
 }
