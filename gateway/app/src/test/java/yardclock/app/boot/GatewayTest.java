@@ -8,8 +8,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-import yardclock.app.journal.JournalFile;
-import yardclock.app.journal.JournalReader;
 import yardclock.app.pins.PinMap;
 import yardclock.core.engine.Engine;
 import yardclock.core.engine.Entry;
@@ -21,7 +19,6 @@ import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 
@@ -30,11 +27,11 @@ class GatewayTest {
     @TempDir Path directory;
 
     private final List<Throwable> deaths = new CopyOnWriteArrayList<>();
-    private HostPort mqtt;
+    private DayFolder day;
 
     @BeforeEach
     void findAFreePort() throws IOException {
-        mqtt = new HostPort("127.0.0.1", freePort());
+        day = DayFolder.in(directory);
     }
 
     @Test
@@ -49,7 +46,7 @@ class GatewayTest {
             assertThat(tablet.get("/api/plan").body()).contains("QB-3");
             assertThat(gateway.announcement().lines().toString()).contains("first-codes.json");
         }
-        List<InputKind> kinds = entries().stream().map(e -> e.input().kind()).toList();
+        List<InputKind> kinds = day.entries().stream().map(e -> e.input().kind()).toList();
         assertThat(kinds.subList(0, 3))
                 .containsExactly(InputKind.EPOCH, InputKind.PLAN, InputKind.ROSTER);
         assertThat(kinds.subList(3, 16)).containsOnly(InputKind.CODE);
@@ -60,7 +57,7 @@ class GatewayTest {
     @Test
     void keepsWhatAUnitSaysBeforeItTellsTheUnitSo() throws Exception {
         try (Gateway gateway = start();
-                UnitByHand unit = UnitByHand.connect(directory, mqtt, "fu-01")) {
+                UnitByHand unit = UnitByHand.connect(directory, day.mqtt(), "fu-01")) {
             unit.edges(0, 4);
             await().until(() -> unit.keptUpTo() == 4);
             assertThat(edgesInJournal()).isEqualTo(5);
@@ -77,7 +74,7 @@ class GatewayTest {
     @Test
     void countsAndShowsAMessageItTurnsAwayAndLosesNothingElse() throws Exception {
         try (Gateway gateway = start();
-                UnitByHand unit = UnitByHand.connect(directory, mqtt, "fu-01")) {
+                UnitByHand unit = UnitByHand.connect(directory, day.mqtt(), "fu-01")) {
             unit.say("edges", "{ this is no JSON");
             unit.edges(0, 1);
             await().until(() -> unit.keptUpTo() == 1);
@@ -95,7 +92,7 @@ class GatewayTest {
     void goesOnWhereItWasWithTheSameDigestAsAReplay() throws Exception {
         String token;
         try (Gateway gateway = start();
-                UnitByHand unit = UnitByHand.connect(directory, mqtt, "fu-01")) {
+                UnitByHand unit = UnitByHand.connect(directory, day.mqtt(), "fu-01")) {
             Tablet tablet = new Tablet(gateway.httpPort());
             token = tablet.enrol(directory, "coordinator");
             unit.edges(0, 9);
@@ -109,11 +106,11 @@ class GatewayTest {
             assertThat(tablet.state().path("digest").asText()).isEqualTo(digest);
         }
         Engine engine = new Engine();
-        entries().forEach(engine::apply);
+        day.entries().forEach(engine::apply);
         assertThat(engine.digest()).isEqualTo(digest);
         assertThat(epochs()).hasSize(2);
         assertThat(epochs().get(1).continuous()).isTrue();
-        assertThat(entries().stream().map(Entry::gatewayMicros).toList()).isSorted();
+        assertThat(day.entries().stream().map(Entry::gatewayMicros).toList()).isSorted();
     }
 
     @Test
@@ -140,8 +137,8 @@ class GatewayTest {
     void runsADayOfOnesOwnRoster() throws Exception {
         Path roster = write("roster.csv", "number,name,group\n501,Wren Example,1\n");
         Gateway.start(settings(null, roster, 1), deaths::add).close();
-        assertThat(Files.readAllBytes(journal())).asString().doesNotContain("Wren");
-        Input.RosterFrozen frozen = (Input.RosterFrozen) entries().get(2).input();
+        assertThat(Files.readAllBytes(day.journal())).asString().doesNotContain("Wren");
+        Input.RosterFrozen frozen = (Input.RosterFrozen) day.entries().get(2).input();
         assertThat(frozen.lines()).hasSize(1);
         assertThat(frozen.lines().get(0).number()).isEqualTo(501);
     }
@@ -160,7 +157,7 @@ class GatewayTest {
     void leavesNothingRunningWhenAPortIsTaken() throws Exception {
         try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             HostPort http = new HostPort("127.0.0.1", taken.getLocalPort());
-            ServeSettings settings = settings(http, null, null, 1, null);
+            ServeSettings settings = day.settings(http, null, null, 1, null);
             assertThatThrownBy(() -> Gateway.start(settings, deaths::add))
                     .isInstanceOf(RefusedException.class)
                     .hasMessageContaining("Pages can't be served at " + http);
@@ -173,7 +170,7 @@ class GatewayTest {
         try (Gateway gateway = Gateway.start(withPins("fu-01:3=17"), deaths::add)) {
             await().until(
                             () ->
-                                    entries().stream()
+                                    day.entries().stream()
                                             .map(Entry::input)
                                             .anyMatch(GatewayTest::isHealthWithoutPins));
             Tablet bench = new Tablet(gateway.httpPort());
@@ -203,38 +200,20 @@ class GatewayTest {
 
     private ServeSettings settings(Path plan, Path roster, int speed) {
         HostPort http = new HostPort("127.0.0.1", 0);
-        return settings(http, plan, roster, speed, null);
+        return day.settings(http, plan, roster, speed, null);
     }
 
     private ServeSettings withPins(String pins) {
         HostPort http = new HostPort("127.0.0.1", 0);
-        return settings(http, null, null, 1, PinMap.parse(pins));
-    }
-
-    private ServeSettings settings(HostPort http, Path plan, Path roster, int speed, PinMap pins) {
-        Path data = directory.resolve("day");
-        return new ServeSettings(
-                data, http, mqtt, "embedded", null, false, plan, roster, speed, pins);
-    }
-
-    private Path journal() {
-        return directory.resolve("day").resolve(JournalFile.NAME);
-    }
-
-    private List<Entry> entries() throws Exception {
-        List<Entry> entries = new ArrayList<>();
-        try (JournalReader reader = JournalReader.open(journal())) {
-            reader.entries(entries::add);
-        }
-        return entries;
+        return day.settings(http, null, null, 1, PinMap.parse(pins));
     }
 
     private long edgesInJournal() throws Exception {
-        return entries().stream().filter(e -> e.input().kind() == InputKind.EDGE).count();
+        return day.entries().stream().filter(e -> e.input().kind() == InputKind.EDGE).count();
     }
 
     private List<Input.Epoch> epochs() throws Exception {
-        return entries().stream()
+        return day.entries().stream()
                 .filter(e -> e.input().kind() == InputKind.EPOCH)
                 .map(e -> (Input.Epoch) e.input())
                 .toList();
@@ -247,12 +226,6 @@ class GatewayTest {
     private static String demo(String name) throws IOException {
         try (var from = GatewayTest.class.getResourceAsStream("/yardclock/demo/" + name)) {
             return new String(from.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
-        }
-    }
-
-    private static int freePort() throws IOException {
-        try (ServerSocket socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
-            return socket.getLocalPort();
         }
     }
 }

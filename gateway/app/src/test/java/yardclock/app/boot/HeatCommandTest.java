@@ -91,6 +91,26 @@ class HeatCommandTest {
     }
 
     @Test
+    void minutes_of_work_are_those_of_the_table() throws Exception {
+        // work_minutes_per_hour.csv: at a WBGT of 25 °C, 415 W for 36.7 minutes of each hour.
+        JsonNode out =
+                figures(
+                        "--temperature 25 --humidity 100 --natural-wet-bulb 25 --globe 25 --work"
+                                + " 415");
+        assertThat(out.path("wbgtC").asDouble()).isEqualTo(25);
+        assertThat(out.path("workMinutesUnacclimatized").asDouble()).isCloseTo(36.7, within(0.05));
+    }
+
+    @Test
+    void a_globe_in_the_sun_widens_what_is_not_known_of_the_wick() throws Exception {
+        // liljegren.csv, 30 °C, 50 %, 2 m/s, 900 W/m²: globe 45.24 and WBGT 28.89 by the model.
+        JsonNode out = figures("--temperature 30 --humidity 50 --wind 2 --globe 45.24");
+        assertThat(out.path("method").asText()).contains("in the sun");
+        assertThat(28.89)
+                .isBetween(out.path("wbgtLowC").asDouble(), out.path("wbgtHighC").asDouble());
+    }
+
+    @Test
     void without_wind_nothing_is_said_of_wind_chill() throws Exception {
         assertThat(figures("--temperature 0 --humidity 50").path("windChillF").isNull()).isTrue();
     }

@@ -10,8 +10,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 import yardclock.app.clock.Machine;
-import yardclock.app.journal.JournalFile;
-import yardclock.app.journal.JournalReader;
 import yardclock.app.json.Json;
 import yardclock.core.engine.Engine;
 import yardclock.core.engine.Entry;
@@ -20,13 +18,10 @@ import yardclock.core.fact.Fact;
 import yardclock.core.fact.FactKind;
 
 import java.io.IOException;
-import java.net.InetAddress;
-import java.net.ServerSocket;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 
@@ -49,13 +44,11 @@ class OtherBoardTest {
     @TempDir Path directory;
 
     private final List<Throwable> deaths = new CopyOnWriteArrayList<>();
-    private HostPort mqtt;
+    private DayFolder day;
 
     @BeforeEach
     void findAFreePort() throws IOException {
-        try (ServerSocket socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
-            mqtt = new HostPort("127.0.0.1", socket.getLocalPort());
-        }
+        day = DayFolder.in(directory);
     }
 
     @Test
@@ -64,7 +57,7 @@ class OtherBoardTest {
         String proctor;
         long begun;
         try (Gateway gateway = start(FIRST);
-                UnitByHand unit = UnitByHand.connect(directory, mqtt, "fu-01")) {
+                UnitByHand unit = UnitByHand.connect(directory, day.mqtt(), "fu-01")) {
             unit.answerQuestions();
             unit.health(0);
             Tablet desk = new Tablet(gateway.httpPort());
@@ -78,7 +71,7 @@ class OtherBoardTest {
             await().until(() -> split(desk).path("startMicros").asLong(-1) >= 0);
         }
         try (Gateway gateway = start(SPARE);
-                UnitByHand unit = UnitByHand.connect(directory, mqtt, "fu-01")) {
+                UnitByHand unit = UnitByHand.connect(directory, day.mqtt(), "fu-01")) {
             Tablet desk = new Tablet(gateway.httpPort(), coordinator);
             assertThat(split(desk).path("why").asText()).contains("clock was interrupted");
             unit.answerQuestions();
@@ -98,7 +91,7 @@ class OtherBoardTest {
         }
         assertThat(deaths).isEmpty();
         assertThat(epochs()).extracting(Input.Epoch::continuous).containsExactly(false, false);
-        assertThat(entries().stream().map(Entry::gatewayMicros).toList()).isSorted();
+        assertThat(day.entries().stream().map(Entry::gatewayMicros).toList()).isSorted();
     }
 
     private static JsonNode split(Tablet desk) throws Exception {
@@ -112,25 +105,12 @@ class OtherBoardTest {
     }
 
     private Gateway start(Machine machine) throws RefusedException {
-        HostPort http = new HostPort("127.0.0.1", 0);
-        Path data = directory.resolve("day");
-        ServeSettings settings =
-                new ServeSettings(data, http, mqtt, "embedded", null, false, null, null, 1, null);
-        return Gateway.start(settings, machine, deaths::add);
-    }
-
-    private List<Entry> entries() throws Exception {
-        List<Entry> entries = new ArrayList<>();
-        Path journal = directory.resolve("day").resolve(JournalFile.NAME);
-        try (JournalReader reader = JournalReader.open(journal)) {
-            reader.entries(entries::add);
-        }
-        return entries;
+        return Gateway.start(day.settings(), machine, deaths::add);
     }
 
     private List<String> alarms() throws Exception {
         Engine engine = new Engine();
-        return entries().stream()
+        return day.entries().stream()
                 .flatMap(entry -> engine.apply(entry).facts().stream())
                 .filter(fact -> fact.kind() == FactKind.ALARM)
                 .map(Fact::words)
@@ -138,7 +118,7 @@ class OtherBoardTest {
     }
 
     private List<Input.Epoch> epochs() throws Exception {
-        return entries().stream()
+        return day.entries().stream()
                 .filter(e -> e.input() instanceof Input.Epoch)
                 .map(e -> (Input.Epoch) e.input())
                 .toList();

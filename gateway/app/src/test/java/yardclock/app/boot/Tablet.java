@@ -11,7 +11,6 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.UUID;
-import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 
 /** A tablet by hand: plain HTTP, one token. */
@@ -74,9 +73,10 @@ final class Tablet {
         return client.send(ruling(key, act, fields), HttpResponse.BodyHandlers.ofString());
     }
 
-    /** Sends a ruling under this key without waiting; the answer may never be read. */
-    CompletableFuture<HttpResponse<String>> pressUnheard(String key, String act, Object... fields) {
-        return client.sendAsync(ruling(key, act, fields), HttpResponse.BodyHandlers.ofString());
+    /** Sends a ruling under this key without waiting; nobody reads the answer. */
+    void pressUnheard(String key, String act, Object... fields) {
+        var unused =
+                client.sendAsync(ruling(key, act, fields), HttpResponse.BodyHandlers.discarding());
     }
 
     private HttpRequest ruling(String key, String act, Object... fields) {

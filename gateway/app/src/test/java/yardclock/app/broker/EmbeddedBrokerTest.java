@@ -12,6 +12,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
+import yardclock.app.FreePort;
+
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
@@ -175,14 +177,8 @@ class EmbeddedBrokerTest {
 
     private static EmbeddedBroker started(String name) throws IOException {
         EmbeddedBroker made =
-                new EmbeddedBroker(folder.resolve(name), "127.0.0.1", freePort(), passwords);
+                new EmbeddedBroker(folder.resolve(name), "127.0.0.1", FreePort.find(), passwords);
         made.start();
         return made;
-    }
-
-    private static int freePort() throws IOException {
-        try (ServerSocket socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
-            return socket.getLocalPort();
-        }
     }
 }

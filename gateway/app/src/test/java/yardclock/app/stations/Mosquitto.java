@@ -2,6 +2,8 @@ package yardclock.app.stations;
 
 import static org.awaitility.Awaitility.await;
 
+import yardclock.app.FreePort;
+
 import java.io.IOException;
 import java.net.InetSocketAddress;
 import java.net.Socket;
@@ -29,7 +31,7 @@ final class Mosquitto implements AutoCloseable {
                     "mosquitto is missing: the tests need " + BINARY + " (apt install mosquitto)");
         }
         this.folder = folder;
-        this.port = Yard.freePort();
+        this.port = FreePort.find();
         Files.copy(DEPLOY.resolve("mosquitto.acl"), folder.resolve("acl"));
         Files.writeString(folder.resolve("mosquitto.conf"), placedHere());
         writePasswords(users);

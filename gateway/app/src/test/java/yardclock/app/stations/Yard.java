@@ -1,5 +1,6 @@
 package yardclock.app.stations;
 
+import yardclock.app.FreePort;
 import yardclock.app.broker.EmbeddedBroker;
 import yardclock.app.broker.UnitPasswords;
 import yardclock.app.lane.Inbox;
@@ -13,8 +14,6 @@ import yardclock.core.course.SensorPlan;
 import yardclock.core.course.Text;
 
 import java.io.IOException;
-import java.net.InetAddress;
-import java.net.ServerSocket;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -33,7 +32,7 @@ final class Yard implements AutoCloseable {
 
     Yard(Path folder) throws IOException {
         this.folder = folder;
-        this.port = freePort();
+        this.port = FreePort.find();
         this.passwords = UnitPasswords.in(folder, UNITS);
         startBroker();
     }
@@ -83,12 +82,6 @@ final class Yard implements AutoCloseable {
                 UNITS.stream().map(id -> new FieldUnit(id, text, List.of(mat, horn))).toList();
         DayRules rules = null;
         return new ExamPlan(new PlanName("bench", 3, text, "", ""), null, rules, List.of(), units);
-    }
-
-    static int freePort() throws IOException {
-        try (ServerSocket socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
-            return socket.getLocalPort();
-        }
     }
 
     @Override

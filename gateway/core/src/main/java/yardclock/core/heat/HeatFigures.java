@@ -16,7 +16,7 @@ import java.util.List;
  * @param method how the WBGT was had
  * @param limitUnacclimatizedC WBGT limit for people not used to the heat, °C
  * @param limitAcclimatizedC the same for people used to it
- * @param workMinutesUnacclimatized minutes of each hour for this work, at the upper end
+ * @param workMinutesUnacclimatized minutes of each hour for this work, at {@code wbgtC}
  * @param windChillF wind chill, °F; null where it is warmer than 50 °F or no wind was given
  * @param level 0 to 4
  * @param reasons why this level, a sentence each

@@ -13,7 +13,9 @@ import java.util.Deque;
  * added yet.
  */
 public final class HeatWatch {
-    private static final int[] BOUNDS_DECI = {800, 900, 1030, 1250};
+    /** Heat index from which levels 1 to 4 hold, tenths of °F. */
+    static final int[] BOUNDS_DECI = {800, 900, 1030, 1250};
+
     private static final String[] WORDS = {
         "normal", "caution", "more rest", "hold new releases", "stop"
     };

@@ -3,9 +3,11 @@ package yardclock.core.heat;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
- * What was measured, as it was read off; null is "not measured" and never a value.
+ * What was measured, as it was read off. Temperature and humidity always are; of the others null is
+ * "not measured" and never a value.
  *
  * @param celsius air temperature, °C
  * @param percent relative humidity, percent
@@ -32,6 +34,11 @@ public record Measured(
 
     /** Globe may be this much colder than the air, by error or under a clear night, K. */
     private static final int GLOBE_BELOW_AIR = 3;
+
+    public Measured {
+        Objects.requireNonNull(celsius, "air temperature");
+        Objects.requireNonNull(percent, "relative humidity");
+    }
 
     /** Degrees north and east, and the second since 1970. */
     public record Place(long epochSecond, BigDecimal latitude, BigDecimal longitude) {}

@@ -12,12 +12,10 @@ final class MoistAir {
     static final double GAS = 8314.34 / MOLAR_AIR;
     static final double PRANDTL = SPECIFIC_HEAT / (SPECIFIC_HEAT + 1.25 * GAS);
 
-    private static final double ZERO_C = 273.15;
-
     private MoistAir() {}
 
     static double saturation(double kelvin) {
-        double celsius = kelvin - ZERO_C;
+        double celsius = kelvin - Vapour.ZERO_C;
         double exponent =
                 celsius > 0
                         ? 17.502 * celsius / (celsius + 240.97)

@@ -13,7 +13,6 @@ import java.util.function.DoubleUnaryOperator;
  * 0.45, as warm as the air; wind at least 0.13 m/s. Results in °C.
  */
 final class OutdoorModel {
-    private static final double KELVIN = 273.15;
     private static final double BOLTZMANN = 5.6696e-8;
     private static final double EMISSIVITY = 0.95;
     private static final double GLOBE_M = 0.0508;
@@ -43,13 +42,19 @@ final class OutdoorModel {
     private final double air;
     private final double wind;
     private final double surroundings;
+    private final double vapour;
+    private final double light;
+    private final double direct;
 
     OutdoorModel(Weather weather) {
         this.weather = weather;
         this.air = weather.kelvin();
         this.wind = Math.max(LEAST_WIND_MS, weather.windMs());
+        this.vapour = weather.vapour();
+        this.light = weather.light();
+        this.direct = weather.direct();
         this.surroundings =
-                0.5 * (MoistAir.skyEmissivity(weather.vapour()) + GROUND_EMISSIVITY) * fourth(air);
+                0.5 * (MoistAir.skyEmissivity(vapour) + GROUND_EMISSIVITY) * fourth(air);
     }
 
     double wbgtC() {
@@ -70,7 +75,7 @@ final class OutdoorModel {
     }
 
     private double settled(DoubleUnaryOperator gain, double warmer) {
-        return Root.of(gain, air - COLDER, air + warmer) - KELVIN;
+        return Root.of(gain, air - COLDER, air + warmer) - Vapour.ZERO_C;
     }
 
     /** What a globe of this temperature takes in, W/m². */
@@ -82,9 +87,8 @@ final class OutdoorModel {
                                 * StrictMath.sqrt(reynolds(GLOBE_M, film))
                                 * StrictMath.cbrt(MoistAir.PRANDTL);
         double convection = MoistAir.conductivity(film) / GLOBE_M * nusselt * (air - globe);
-        double direct = weather.direct();
         double beam = direct > 0 ? direct * (1 / (2 * weather.sun().cosZenith()) - 1) : 0;
-        double sunlight = weather.light() / 2 * (1 - GLOBE_ALBEDO) * (1 + beam + GROUND_ALBEDO);
+        double sunlight = light / 2 * (1 - GLOBE_ALBEDO) * (1 + beam + GROUND_ALBEDO);
         double radiation = EMISSIVITY * BOLTZMANN * (surroundings - fourth(globe));
         return convection + radiation + sunlight;
     }
@@ -103,7 +107,7 @@ final class OutdoorModel {
                         * MoistAir.conductivity(film)
                         / WICK_M;
         double wet = MoistAir.saturation(wick);
-        double drying = (wet - weather.vapour()) / (weather.hectopascal() - wet);
+        double drying = (wet - vapour) / (weather.hectopascal() - wet);
         double cooling =
                 MoistAir.evaporation(film)
                         * MoistAir.MOLAR_WATER
@@ -118,7 +122,6 @@ final class OutdoorModel {
     private double wickRadiation(double wick) {
         double cosine = weather.sun().cosZenith();
         double slender = 0.25 * WICK_M / WICK_LENGTH_M;
-        double direct = weather.direct();
         double beam =
                 direct > 0
                         ? direct
@@ -126,9 +129,7 @@ final class OutdoorModel {
                                         + slender)
                         : 0;
         double sunlight =
-                (1 - WICK_ALBEDO)
-                        * weather.light()
-                        * ((1 - direct) * (1 + slender) + beam + GROUND_ALBEDO);
+                (1 - WICK_ALBEDO) * light * ((1 - direct) * (1 + slender) + beam + GROUND_ALBEDO);
         return EMISSIVITY * BOLTZMANN * (surroundings - fourth(wick)) + sunlight;
     }
 

@@ -52,11 +52,11 @@ final class Reckoned {
                 wbgt.method(),
                 rounded(WorkLimits.unacclimatizedC(work)),
                 rounded(WorkLimits.acclimatizedC(work)),
-                rounded(WorkLimits.workMinutesUnacclimatized(wbgt.high(), work)),
+                rounded(WorkLimits.workMinutesUnacclimatized(wbgt.celsius(), work)),
                 Double.isNaN(chill) ? null : rounded(chill),
                 level,
                 List.copyOf(reasons),
-                cautions(dewPoint));
+                cautions(dewPoint, !Double.isNaN(chill)));
     }
 
     /** Not a number where there is none, or none can be said. */
@@ -70,9 +70,8 @@ final class Reckoned {
         Span index =
                 Instruments.SHT3X.span(
                         (a, h) -> HeatIndex.fahrenheit(HeatIndex.toFahrenheit(a), h), t, rh);
-        double[] indexBounds = {80, 90, 103, 125};
-        for (int i = 0; i < indexBounds.length; i++) {
-            reach(i + 1, "heat index", index.high(), indexBounds[i], "°F");
+        for (int i = 0; i < HeatWatch.BOUNDS_DECI.length; i++) {
+            reach(i + 1, "heat index", index.high(), HeatWatch.BOUNDS_DECI[i] / 10.0, "°F");
         }
         reach(1, "WBGT", wbgt, WorkLimits.unacclimatizedC(work), "°C");
         reach(2, "WBGT", wbgt, Math.min(27.8, WorkLimits.acclimatizedC(work)), "°C");
@@ -88,18 +87,8 @@ final class Reckoned {
 
     private void reach(int to, String what, double value, double bound, String unit) {
         if (value >= bound) {
-            String reached = " reaches " + tenth(bound) + ' ' + unit;
-            raise(
-                    to,
-                    "The "
-                            + what
-                            + " may be "
-                            + tenth(value)
-                            + ' '
-                            + unit
-                            + " and"
-                            + reached
-                            + '.');
+            String may = "The " + what + " may be " + tenth(value) + ' ' + unit;
+            raise(to, may + " and reaches " + tenth(bound) + ' ' + unit + '.');
         }
     }
 
@@ -108,7 +97,7 @@ final class Reckoned {
         reasons.add("Level " + to + ": " + reason);
     }
 
-    private List<String> cautions(double dewPoint) {
+    private List<String> cautions(double dewPoint, boolean isChillSaid) {
         List<String> cautions = new ArrayList<>();
         if (measured.globe() == null && !measured.needsModel()) {
             cautions.add(
@@ -117,6 +106,11 @@ final class Reckoned {
         }
         if (dewPoint > SUSPECT_DEW_POINT_C) {
             cautions.add("The dew point is above 32 °C: look at the humidity sensor.");
+        }
+        if (isChillSaid) {
+            cautions.add(
+                    "Wind chill is meant for the wind at 10 m, which is stronger than at 2 m; the"
+                            + " wind was taken as it was given.");
         }
         if (measured.workWatts() == null) {
             cautions.add("No work was given; the limits are for 415 W.");

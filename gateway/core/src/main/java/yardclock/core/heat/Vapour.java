@@ -12,14 +12,16 @@ final class Vapour {
     /** Ratio of the molar masses of water and dry air (the handbook's value). */
     static final double MASS_RATIO = 0.621945;
 
-    private static final double KELVIN = 273.15;
+    /** 0 °C in K. */
+    static final double ZERO_C = 273.15;
+
     private static final double LOWEST_C = -100;
 
     private Vapour() {}
 
     /** Pressure of saturated vapour. */
     static double saturationPa(double celsius) {
-        double t = celsius + KELVIN;
+        double t = celsius + ZERO_C;
         double logarithm =
                 celsius < 0
                         ? -5674.5359 / t

@@ -3,6 +3,7 @@ package yardclock.core.heat;
 import yardclock.core.heat.Instruments.Span;
 
 import java.math.BigDecimal;
+import java.util.function.ToDoubleBiFunction;
 
 /**
  * The WBGT that a reading gives, by the best method its instruments allow, with its span. Nothing
@@ -57,29 +58,24 @@ record WbgtReading(double celsius, double low, double high, String method) {
     private static WbgtReading partMeasured(Measured m) {
         double t = m.celsius().doubleValue();
         double globe = m.globe().doubleValue();
-        boolean isSunlit = globe - t > SUNLIT_K;
-        double least = isSunlit ? LEAST_SHARE : 0;
-        double most = isSunlit ? MOST_SHARE : 0;
         double wind = wind(m);
-        Span wick =
-                Instruments.SHT3X.span(
-                        (a, h) -> shadedWick(a, h, pascal(m), wind), t, m.percent().doubleValue());
-        double middle =
-                shadedWick(t, m.percent().doubleValue(), pascal(m), wind)
-                        + (least + most) / 2 * (globe - t);
-        double below = middle - wick.low() - least * (globe - t);
-        double above = wick.high() + most * (globe - t) - middle;
-        double value = isSunlit ? Wbgt.inSun(middle, globe, t) : Wbgt.outOfSun(middle, globe);
-        double share = isSunlit ? 0.2 : 0.3;
-        double others =
-                share * Instruments.GLOBE + (isSunlit ? 0.1 * Instruments.SHT3X.celsius() : 0);
+        WbgtReading wick = spanned(m, (a, h) -> shadedWick(a, h, pascal(m), wind), "");
+        if (globe - t <= SUNLIT_K) {
+            double off = Wbgt.outOfSun(0, Instruments.GLOBE);
+            return new WbgtReading(
+                    Wbgt.outOfSun(wick.celsius(), globe),
+                    Wbgt.outOfSun(wick.low(), globe) - off,
+                    Wbgt.outOfSun(wick.high(), globe) + off,
+                    "globe measured, wet bulb reckoned");
+        }
+        double least = LEAST_SHARE * (globe - t);
+        double most = MOST_SHARE * (globe - t);
+        double off = Wbgt.inSun(0, Instruments.GLOBE, Instruments.SHT3X.celsius());
         return new WbgtReading(
-                value,
-                value - 0.7 * below - others,
-                value + 0.7 * above + others,
-                isSunlit
-                        ? "globe measured in the sun, wet bulb reckoned"
-                        : "globe measured, wet bulb reckoned");
+                Wbgt.inSun(wick.celsius() + (least + most) / 2, globe, t),
+                Wbgt.inSun(wick.low() + least, globe, t) - off,
+                Wbgt.inSun(wick.high() + most, globe, t) + off,
+                "globe measured in the sun, wet bulb reckoned");
     }
 
     private static double shadedWick(double t, double rh, double pascal, double wind) {
@@ -115,9 +111,7 @@ record WbgtReading(double celsius, double low, double high, String method) {
     }
 
     private static WbgtReading spanned(
-            Measured m,
-            java.util.function.ToDoubleBiFunction<Double, Double> figure,
-            String method) {
+            Measured m, ToDoubleBiFunction<Double, Double> figure, String method) {
         double t = m.celsius().doubleValue();
         double rh = m.percent().doubleValue();
         Span span = Instruments.SHT3X.span(figure, t, rh);

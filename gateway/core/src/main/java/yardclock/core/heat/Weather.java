@@ -17,7 +17,6 @@ record Weather(
         double solarWm2,
         double hectopascal,
         Sun sun) {
-    private static final double KELVIN = 273.15;
     private static final double SOLAR_CONSTANT = 1367;
 
     /** No more than this share of the light outside the atmosphere reaches the ground. */
@@ -31,7 +30,7 @@ record Weather(
     }
 
     double kelvin() {
-        return celsius + KELVIN;
+        return celsius + Vapour.ZERO_C;
     }
 
     /** Vapour pressure, hPa. */

@@ -6,8 +6,8 @@ package yardclock.core.heat;
  * temperature, above 50 °F there is none.
  */
 final class WindChill {
-    static final double WARMEST_F = 50;
-    static final double STILL_MPH = 3;
+    private static final double WARMEST_F = 50;
+    private static final double STILL_MPH = 3;
     private static final double MPH_PER_MS = 1 / 0.44704;
 
     private WindChill() {}

@@ -8,7 +8,7 @@ package yardclock.core.heat;
  */
 final class WorkLimits {
     /** Metabolic rate at rest, W (NIOSH 2016-106). */
-    static final double REST_W = 115;
+    private static final double REST_W = 115;
 
     private static final double HOUR_MIN = 60;
 
@@ -27,7 +27,10 @@ final class WorkLimits {
         return (workMin * workW + restMin * restW) / (workMin + restMin);
     }
 
-    /** Minutes of each hour that this work may take at this WBGT, the rest being rest there too. */
+    /**
+     * Minutes of each hour that this work may take at this WBGT, the rest being rest there too; all
+     * or none where the work is no more than rest.
+     */
     static double workMinutesUnacclimatized(double wbgtC, double workW) {
         return minutes(StrictMath.pow(10, (59.9 - wbgtC) / 14.1), workW);
     }
@@ -39,6 +42,9 @@ final class WorkLimits {
     private static double minutes(double allowedW, double workW) {
         if (allowedW >= workW) {
             return HOUR_MIN;
+        }
+        if (workW <= REST_W) {
+            return 0;
         }
         double share = (allowedW - REST_W) / (workW - REST_W);
         return Math.max(0, HOUR_MIN * share);

@@ -3,6 +3,7 @@ package yardclock.core.heat;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -64,5 +65,13 @@ class WorkLimitsTest {
                 .isCloseTo(row.number("unacclimatized_min"), within(0.05));
         assertThat(WorkLimits.workMinutesAcclimatized(wbgt, work))
                 .isCloseTo(row.number("acclimatized_min"), within(0.05));
+    }
+
+    @Test
+    void work_that_is_no_more_than_rest_takes_the_whole_hour_or_none() {
+        // 100 W is borne up to 59.9 − 14.1 × 2 = 31.7 °C (NIOSH 2016-106).
+        assertThat(WorkLimits.workMinutesUnacclimatized(31.6, 100)).isEqualTo(60);
+        assertThat(WorkLimits.workMinutesUnacclimatized(31.8, 100)).isZero();
+        assertThat(WorkLimits.workMinutesUnacclimatized(40, 115)).isZero();
     }
 }
