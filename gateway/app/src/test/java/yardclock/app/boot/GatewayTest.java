@@ -59,11 +59,11 @@ class GatewayTest {
         try (Gateway gateway = start();
                 UnitByHand unit = UnitByHand.connect(directory, day.mqtt(), "fu-01")) {
             unit.edges(0, 4);
-            await().until(() -> unit.keptUpTo() == 4);
+            unit.awaitKept(4);
             assertThat(edgesInJournal()).isEqualTo(5);
 
             unit.edges(3, 6);
-            await().until(() -> unit.keptUpTo() == 6);
+            unit.awaitKept(6);
             Tablet tablet = new Tablet(gateway.httpPort());
             assertThat(tablet.get("/metrics").body())
                     .contains("yardclock_edges_total 7.0")
@@ -77,7 +77,7 @@ class GatewayTest {
                 UnitByHand unit = UnitByHand.connect(directory, day.mqtt(), "fu-01")) {
             unit.say("edges", "{ this is no JSON");
             unit.edges(0, 1);
-            await().until(() -> unit.keptUpTo() == 1);
+            unit.awaitKept(1);
             Tablet bench = new Tablet(gateway.httpPort());
             bench.enrol(directory, "technician");
             assertThat(bench.get("/metrics").body())
@@ -96,7 +96,7 @@ class GatewayTest {
             Tablet tablet = new Tablet(gateway.httpPort());
             token = tablet.enrol(directory, "coordinator");
             unit.edges(0, 9);
-            await().until(() -> unit.keptUpTo() == 9);
+            unit.awaitKept(9);
         }
         String digest;
         try (Gateway gateway = start()) {

@@ -1,5 +1,7 @@
 package yardclock.app.boot;
 
+import static org.awaitility.Awaitility.await;
+
 import com.fasterxml.jackson.databind.JsonNode;
 
 import org.eclipse.paho.client.mqttv3.MqttClient;
@@ -11,14 +13,21 @@ import yardclock.app.json.Json;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Duration;
 
 /** A field unit by hand: sends edges when told, and remembers what the gateway has kept. */
 final class UnitByHand implements AutoCloseable {
     private static final String BOOT = "00112233445566aa";
 
+    private static final Duration POLL = Duration.ofMillis(50);
+
+    /** A report each five seconds, as often as units give one. */
+    private static final int POLLS_A_REPORT = 100;
+
     private final MqttClient client;
     private final String unit;
     private volatile long keptUpTo = -1;
+    private int polls;
 
     private UnitByHand(MqttClient client, String unit) {
         this.client = client;
@@ -86,6 +95,10 @@ final class UnitByHand implements AutoCloseable {
 
     /** A sign of life, after which the gateway asks for the time. */
     void health(long nextSeq) throws Exception {
+        health(nextSeq, 0);
+    }
+
+    private void health(long nextSeq, int bufferFill) throws Exception {
         var health =
                 Json.mapper()
                         .createObjectNode()
@@ -95,7 +108,7 @@ final class UnitByHand implements AutoCloseable {
                         .put("nextSeq", nextSeq)
                         .put("batteryMillivolts", 3_900)
                         .put("rssiDbm", -60)
-                        .put("bufferFill", 0)
+                        .put("bufferFill", bufferFill)
                         .put("lowestFreeMemory", 90_000)
                         .put("firmware", "by hand")
                         .put("contract", 1);
@@ -127,8 +140,21 @@ final class UnitByHand implements AutoCloseable {
         client.publish("yc/1/" + unit + "/" + topic, payload, 1, false);
     }
 
-    long keptUpTo() {
-        return keptUpTo;
+    /**
+     * Waits until the gateway said that it kept everything up to this edge. What it says may get
+     * lost at the broker; as every unit does, this one then reports that its buffer is not empty,
+     * and is told again.
+     */
+    void awaitKept(long upTo) {
+        await().pollInterval(POLL).until(() -> isKept(upTo));
+    }
+
+    private boolean isKept(long upTo) throws Exception {
+        polls++;
+        if (keptUpTo != upTo && polls % POLLS_A_REPORT == 0) {
+            health(upTo + 1, 1);
+        }
+        return keptUpTo == upTo;
     }
 
     @Override
