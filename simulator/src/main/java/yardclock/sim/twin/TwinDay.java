@@ -1,6 +1,7 @@
 package yardclock.sim.twin;
 
 import yardclock.app.settings.DemoPlan;
+import yardclock.app.settings.LoadedPlan;
 import yardclock.core.board.ControlFrame;
 import yardclock.core.course.Checkpoint;
 import yardclock.core.course.Contact;
@@ -67,7 +68,8 @@ public final class TwinDay {
     private static final int PROCTORS = 5;
 
     private final VirtualStage stage = new VirtualStage(1);
-    private final ExamPlan plan = DemoPlan.plan().plan();
+    private final LoadedPlan loaded = DemoPlan.plan();
+    private final ExamPlan plan = loaded.plan();
     private final TruthBook book = new TruthBook();
     private final SplittableRandom random;
     private final long seed;
@@ -143,7 +145,7 @@ public final class TwinDay {
 
     private TwinGateway.Sinks sinks() {
         List<Input> morning = new ArrayList<>();
-        morning.add(new Input.PlanFrozen(plan, DemoPlan.plan().sha256()));
+        morning.add(new Input.PlanFrozen(plan, loaded.sha256()));
         morning.add(new Input.RosterFrozen(roster(), "roster"));
         return new TwinGateway.Sinks(morning, this::draw, this::applied);
     }

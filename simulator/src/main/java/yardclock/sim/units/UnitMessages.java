@@ -1,15 +1,19 @@
 package yardclock.sim.units;
 
+import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * The words of the field-unit contract, version 1, as bytes. Stateless.
@@ -62,22 +66,22 @@ final class UnitMessages {
     }
 
     static byte[] health(Vitals vitals) {
-        ObjectNode health =
-                versioned()
-                        .put("up", 1)
-                        .put("boot", vitals.boot())
-                        .put("tick", vitals.tick())
-                        .put("nextSeq", vitals.nextSeq())
-                        .put("batteryMillivolts", vitals.batteryMillivolts())
-                        .put("rssiDbm", vitals.rssiDbm())
-                        .put("bufferFill", vitals.bufferFill())
-                        .put("lowestFreeMemory", vitals.lowestFreeMemory())
-                        .put("firmware", vitals.firmware())
-                        .put("contract", VERSION);
-        ArrayNode states = health.putArray("sensorStates");
-        vitals.sensorStates().forEach(states::add);
-        health.put("accessPoint", vitals.accessPoint());
-        return bytes(health);
+        return written(
+                health -> {
+                    health.writeNumberField("up", 1);
+                    health.writeStringField("boot", vitals.boot());
+                    health.writeNumberField("tick", vitals.tick());
+                    health.writeNumberField("nextSeq", vitals.nextSeq());
+                    health.writeNumberField("batteryMillivolts", vitals.batteryMillivolts());
+                    health.writeNumberField("rssiDbm", vitals.rssiDbm());
+                    health.writeNumberField("bufferFill", vitals.bufferFill());
+                    health.writeNumberField("lowestFreeMemory", vitals.lowestFreeMemory());
+                    health.writeStringField("firmware", vitals.firmware());
+                    health.writeNumberField("contract", VERSION);
+                    health.writeFieldName("sensorStates");
+                    health.writeArray(vitals.sensorStates(), 0, vitals.sensorStates().length);
+                    health.writeStringField("accessPoint", vitals.accessPoint());
+                });
     }
 
     /** What the broker says for a unit that is gone. */
@@ -86,12 +90,13 @@ final class UnitMessages {
     }
 
     static byte[] answer(String id, String boot, long receivedTick, long sentTick) {
-        return bytes(
-                versioned()
-                        .put("id", id)
-                        .put("boot", boot)
-                        .put("received", receivedTick)
-                        .put("sent", sentTick));
+        return written(
+                answer -> {
+                    answer.writeStringField("id", id);
+                    answer.writeStringField("boot", boot);
+                    answer.writeNumberField("received", receivedTick);
+                    answer.writeNumberField("sent", sentTick);
+                });
     }
 
     static byte[] applied(int settingsVersion, String refused) {
@@ -122,10 +127,38 @@ final class UnitMessages {
         JsonNode version = message.path("v");
         return version.isIntegralNumber()
                 && version.asInt() == VERSION
-                && NUMBERS.getOrDefault(name, List.of()).stream()
-                        .allMatch(field -> message.path(field).isIntegralNumber())
-                && TEXTS.getOrDefault(name, List.of()).stream()
-                        .allMatch(field -> message.path(field).isTextual());
+                && are(NUMBERS.get(name), message, JsonNode::isIntegralNumber)
+                && are(TEXTS.get(name), message, JsonNode::isTextual);
+    }
+
+    private static boolean are(List<String> fields, JsonNode message, Predicate<JsonNode> right) {
+        if (fields != null) {
+            for (String field : fields) {
+                if (!right.test(message.path(field))) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    /** Writes the fields of one message. */
+    private interface FieldsOf {
+        void write(JsonGenerator to) throws IOException;
+    }
+
+    /** What a unit says all day is written as it goes, without a tree of it first. */
+    private static byte[] written(FieldsOf message) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream(320);
+        try (JsonGenerator to = JSON.createGenerator(bytes)) {
+            to.writeStartObject();
+            to.writeNumberField("v", VERSION);
+            message.write(to);
+            to.writeEndObject();
+        } catch (IOException e) {
+            throw new UncheckedIOException("a message that is no JSON", e);
+        }
+        return bytes.toByteArray();
     }
 
     private static ObjectNode versioned() {
@@ -150,6 +183,6 @@ final class UnitMessages {
             int bufferFill,
             long lowestFreeMemory,
             String firmware,
-            List<Integer> sensorStates,
+            int[] sensorStates,
             String accessPoint) {}
 }

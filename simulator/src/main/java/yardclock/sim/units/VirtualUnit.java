@@ -5,9 +5,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import yardclock.sim.stage.Stage;
 
 import java.security.SecureRandom;
-import java.util.ArrayList;
 import java.util.HexFormat;
-import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.concurrent.atomic.AtomicLong;
@@ -224,10 +222,6 @@ public final class VirtualUnit implements UnitLink.Receiver {
         if (!up) {
             return;
         }
-        List<Integer> now = new ArrayList<>();
-        for (int state : states) {
-            now.add(state);
-        }
         byte[] health =
                 UnitMessages.health(
                         new UnitMessages.Vitals(
@@ -239,7 +233,7 @@ public final class VirtualUnit implements UnitLink.Receiver {
                                 sender.waiting(),
                                 random.nextLong(110_000, 140_000),
                                 "virtual-1",
-                                now,
+                                states,
                                 accessPoint));
         send("health", health, 1, true);
     }

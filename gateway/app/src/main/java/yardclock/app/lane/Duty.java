@@ -140,13 +140,14 @@ final class Duty {
 
     private void follow(Batch batch) {
         List<Outcome> outcomes = new ArrayList<>();
+        List<Effect> effects = new ArrayList<>();
         for (Entry entry : batch.entries()) {
             Outcome outcome = state.apply(entry);
             outcomes.add(outcome);
+            effects.addAll(outcome.effects());
             guarded("metrics", () -> sinks.meter().applied(entry, outcome));
         }
         pacing.changed();
-        List<Effect> effects = outcomes.stream().flatMap(o -> o.effects().stream()).toList();
         if (!effects.isEmpty()) {
             guarded("effects", () -> sinks.effects().release(effects));
         }

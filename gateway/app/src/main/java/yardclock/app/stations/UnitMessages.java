@@ -45,6 +45,7 @@ public final class UnitMessages {
 
     private static final Pattern REFUSED =
             Pattern.compile("[ -~]{0," + UnitLimits.REFUSED_CHARS + "}");
+    private static final char REPLACED = '\uFFFD';
     private static final JsonMapper STRICT = strict();
 
     private final Set<String> units;
@@ -65,12 +66,8 @@ public final class UnitMessages {
                     RejectionReason.UNKNOWN_TOPIC, "no unit's message belongs on this topic");
         }
         String unit = parts[0];
-        if (!UNIT.matcher(unit).matches()) {
-            return Decoded.refused(RejectionReason.BAD_UNIT_ID, "a unit id is " + UNIT.pattern());
-        }
         if (!units.contains(unit)) {
-            return Decoded.refused(
-                    RejectionReason.UNKNOWN_UNIT, "the plan has no field unit " + unit);
+            return stranger(unit);
         }
         if (payload.length > UnitLimits.MESSAGE_BYTES) {
             return Decoded.refused(
@@ -78,6 +75,13 @@ public final class UnitMessages {
                     payload.length + " bytes, allowed are " + UnitLimits.MESSAGE_BYTES);
         }
         return parse(unit, parts[1], payload);
+    }
+
+    private static Decoded stranger(String unit) {
+        return UNIT.matcher(unit).matches()
+                ? Decoded.refused(
+                        RejectionReason.UNKNOWN_UNIT, "the plan has no field unit " + unit)
+                : Decoded.refused(RejectionReason.BAD_UNIT_ID, "a unit id is " + UNIT.pattern());
     }
 
     private static boolean isFromUnit(String leaf) {
@@ -90,7 +94,7 @@ public final class UnitMessages {
     private static Decoded parse(String unit, String leaf, byte[] payload) {
         String text;
         try {
-            text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(payload)).toString();
+            text = text(payload);
         } catch (CharacterCodingException e) {
             return Decoded.refused(RejectionReason.NOT_UTF8, "the bytes are not UTF-8");
         }
@@ -106,6 +110,14 @@ public final class UnitMessages {
                     twice ? RejectionReason.DUPLICATE_KEY : RejectionReason.NOT_JSON,
                     twice ? "a key stands twice in one object" : "the text is not JSON");
         }
+    }
+
+    /** The platform's quick way puts its mark where the bytes are no UTF-8; that is looked into. */
+    private static String text(byte[] payload) throws CharacterCodingException {
+        String quick = new String(payload, StandardCharsets.UTF_8);
+        return quick.indexOf(REPLACED) < 0
+                ? quick
+                : StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(payload)).toString();
     }
 
     private static Decoded read(String unit, String leaf, JsonNode json) {

@@ -97,12 +97,13 @@ public record Picture(
 
     /** The first unit of the station that is not up, in words. */
     private String trouble(StationRun run) {
-        return units.stream()
-                .filter(u -> run.uses(u.plan().id()))
-                .filter(u -> u.status().status() != UnitStatus.Status.UP)
-                .map(u -> u.plan().id() + ": " + u.status().status().words())
-                .findFirst()
-                .orElseGet(() -> sensorTrouble(run));
+        for (Unit unit : units) {
+            UnitStatus.Status status = unit.status().status();
+            if (status != UnitStatus.Status.UP && run.uses(unit.plan().id())) {
+                return unit.plan().id() + ": " + status.words();
+            }
+        }
+        return watch.hasTroubles() ? sensorTrouble(run) : "";
     }
 
     /** The first sensor's trouble, those that hold the station before the others. */

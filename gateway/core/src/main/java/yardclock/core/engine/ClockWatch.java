@@ -16,7 +16,7 @@ import java.util.Locale;
  */
 record ClockWatch(long limitMicros) {
     void look(Unit unit, long nowMicros, int speed, Gathering out) {
-        ClockStatus clock = unit.clockStatus(unit.status().boot(), new GatewayTime(nowMicros));
+        ClockStatus clock = unit.clockLimits(unit.status().boot(), new GatewayTime(nowMicros));
         BoundAlarm.Change change = unit.boundAlarm().look(clock, limitMicros, nowMicros, speed);
         if (unit.jumpAlarm().isToTell(clock.faults())) {
             tell(

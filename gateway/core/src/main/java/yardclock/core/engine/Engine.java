@@ -66,6 +66,7 @@ public final class Engine {
     private Input.Epoch epoch;
     private WallReading wall = new WallReading(0, 0);
     private long lastEntry;
+    private final Canonical chain = new Canonical();
     private String inputs = "";
     private long nowMicros;
 
@@ -87,7 +88,7 @@ public final class Engine {
                     "entry " + entry.number() + " came after entry " + lastEntry);
         }
         lastEntry = entry.number();
-        inputs = new Canonical().line(inputs, entry).hex();
+        inputs = chain.line(inputs, entry).hex();
         nowMicros = Math.max(nowMicros, entry.gatewayMicros());
         Gathering out = new Gathering();
         if (nowMicros >= dueMicros) {

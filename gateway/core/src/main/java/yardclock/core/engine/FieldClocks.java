@@ -86,11 +86,11 @@ final class FieldClocks implements EdgeClocks {
         }
         GatewayTime arrived = new GatewayTime(told.arrivedMicros());
         Optional<UnitClock> clock = unit.knownClock(told.boot(), lines.current());
-        return clock.flatMap(c -> c.at(new StationTick(told.fromTick()), arrived))
-                        .filter(from -> from.upperMicros() <= fromMicros)
-                        .isPresent()
-                && clock.flatMap(c -> c.at(new StationTick(told.toTick()), arrived))
+        return clock.flatMap(c -> c.within(new StationTick(told.toTick()), arrived))
                         .filter(to -> to.lowerMicros() >= toMicros)
+                        .isPresent()
+                && clock.flatMap(c -> c.within(new StationTick(told.fromTick()), arrived))
+                        .filter(from -> from.upperMicros() <= fromMicros)
                         .isPresent();
     }
 

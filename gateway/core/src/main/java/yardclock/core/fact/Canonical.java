@@ -27,6 +27,7 @@ public final class Canonical {
         return this;
     }
 
+    /** The fingerprint of the lines so far; what comes after begins a new text. */
     public String hex() {
         return HexFormat.of().formatHex(digest.digest());
     }

@@ -106,7 +106,12 @@ public final class Unit {
         return clocks.known(boot).orElseGet(ExchangeClock::new).status(now);
     }
 
-    /** The same as a picture. */
+    /** Of them, those that say how well the clock is known. */
+    public ClockStatus clockLimits(String boot, GatewayTime now) {
+        return clocks.known(boot).orElseGet(ExchangeClock::new).limits(now);
+    }
+
+    /** The figures as a picture. */
     public ClockTrace clockTrace(String boot, GatewayTime now) {
         return clocks.known(boot).map(clock -> clock.trace(now)).orElseGet(ClockTrace::empty);
     }
@@ -184,7 +189,7 @@ public final class Unit {
 
     /** Whether this boot's clock was compared with the gateway's at all. */
     public boolean isCompared(String boot) {
-        return clockStatus(boot, new GatewayTime(0)).exchanges() > 0;
+        return clocks.known(boot).filter(clock -> clock.exchanges() > 0).isPresent();
     }
 
     /** What calibrations make of this unit's stamps. */

@@ -1,11 +1,11 @@
 package yardclock.core.intake;
 
-import java.util.ArrayDeque;
-import java.util.Deque;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * One unit's answers to clock exchanges, by the ids of the questions: which came twice, and how
@@ -26,7 +26,7 @@ public final class AnswerLedger {
     private static final int NUMBER_DIGITS = 15;
 
     private final Set<String> ids = new LinkedHashSet<>();
-    private final Deque<Long> answered = new ArrayDeque<>();
+    private final NavigableSet<Long> answered = new TreeSet<>();
     private final Map<AnswerRefusal, Long> refused = new EnumMap<>(AnswerRefusal.class);
     private String series = "";
     private long newest;
@@ -56,11 +56,11 @@ public final class AnswerLedger {
             answered.clear();
             newest = 0;
         }
-        if (number > newest || !answered.contains(number)) {
-            answered.addLast(number);
-        }
+        answered.add(number);
         newest = Math.max(newest, number);
-        answered.removeIf(one -> one <= newest - ASKS_LOOKED_AT);
+        while (answered.first() <= newest - ASKS_LOOKED_AT) {
+            answered.pollFirst();
+        }
     }
 
     private static long number(String digits) {

@@ -138,10 +138,15 @@ public final class Attempt {
                 || calls.stream().anyMatch(call -> call.press() == press);
     }
 
+    /** The last one is looked at first: of everybody, screens ask for the two ends of the run. */
     public Optional<Turn> turnAt(String station) {
-        for (Turn turn : turns) {
-            if (turn.station.id().equals(station)) {
-                return Optional.of(turn);
+        int last = turns.size() - 1;
+        if (last >= 0 && turns.get(last).isAt(station)) {
+            return Optional.of(turns.get(last));
+        }
+        for (int i = 0; i < last; i++) {
+            if (turns.get(i).isAt(station)) {
+                return Optional.of(turns.get(i));
             }
         }
         return Optional.empty();

@@ -42,6 +42,8 @@ public final class CourseRun {
     final Crossed crossed;
     final TimeLines lines;
     final Account account;
+
+    private final Waking waking = new Waking(this);
     private final Passing passing = new Passing(this);
     private final Restart restart = new Restart(this);
     Course status = Course.RUNNING;
@@ -133,6 +135,7 @@ public final class CourseRun {
 
     /** A turn is too old to be kept: what became of its edges is written down. */
     private void putAway(Turn turn) {
+        waking.forget(turn);
         TurnCauses causes = causes(turn);
         causes.each().forEach(account::note);
         causes.tray().forEach(account::keep);
@@ -161,10 +164,12 @@ public final class CourseRun {
         List<Attempt> settled = new ArrayList<>();
         for (StationRun run : stations.values()) {
             if (run.uses(unit)) {
-                run.turns().stream()
-                        .filter(turn -> turn.number != 0)
-                        .filter(turn -> settling.settle(turn, unit, attempts.get(turn.number)))
-                        .forEach(turn -> settled.add(attempts.get(turn.number)));
+                for (Turn turn : run.turns()) {
+                    Attempt attempt = attempts.get(turn.number);
+                    if (attempt != null && settling.settle(turn, unit, attempt)) {
+                        settled.add(attempt);
+                    }
+                }
             }
         }
         return settled;
@@ -215,30 +220,12 @@ public final class CourseRun {
 
     /** Concludes what only waited for time to pass. */
     public void passTime(long nowMicros, Gathering out) {
-        for (StationRun run : stations.values()) {
-            for (Turn turn : run.turns()) {
-                if (turn.wakeMicros <= nowMicros) {
-                    judge.judge(run, turn, nowMicros, out);
-                }
-            }
-        }
-        for (Attempt attempt : attempts.values()) {
-            judge.missSignal(attempt, nowMicros, out);
-        }
+        waking.passTime(nowMicros, out);
     }
 
     /** When time alone changes something next; MAX for never. */
     public long nextDeadlineMicros() {
-        long next = Long.MAX_VALUE;
-        for (StationRun run : stations.values()) {
-            for (Turn turn : run.turns()) {
-                next = Math.min(next, turn.wakeMicros);
-            }
-        }
-        for (Attempt attempt : attempts.values()) {
-            next = Math.min(next, judge.signalDeadlineMicros(attempt));
-        }
-        return next;
+        return waking.nextMicros();
     }
 
     /** Presses that had no time have one now: what they count in is judged anew. */
@@ -292,6 +279,10 @@ public final class CourseRun {
 
     public Passing passing() {
         return passing;
+    }
+
+    Waking waking() {
+        return waking;
     }
 
     TurnJudge judge() {

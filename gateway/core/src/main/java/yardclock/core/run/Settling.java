@@ -30,7 +30,7 @@ final class Settling {
 
     /** Whether a mark of the turn got its final stamp. */
     boolean settle(Turn turn, String unit, Attempt attempt) {
-        if (!awaits(turn, unit)) {
+        if (turn.isFinal || !awaits(turn, unit)) {
             return false;
         }
         Elapsed before = turn.times.derived();
@@ -57,21 +57,24 @@ final class Settling {
 
     /** Most turns have all their final stamps already, and each exchange asks again. */
     private static boolean awaits(Turn turn, String unit) {
-        if (awaits(turn.start, unit) || awaits(turn.finish, unit)) {
-            return true;
-        }
+        boolean awaits = awaits(turn.start, unit) || awaits(turn.finish, unit);
+        boolean isFinal = isFinal(turn.start) && isFinal(turn.finish);
         for (List<Mark> marks : turn.checkpoints.values()) {
             for (Mark mark : marks) {
-                if (awaits(mark, unit)) {
-                    return true;
-                }
+                awaits |= awaits(mark, unit);
+                isFinal &= isFinal(mark);
             }
         }
-        return false;
+        turn.isFinal = isFinal;
+        return awaits;
     }
 
     private static boolean awaits(Mark mark, String unit) {
-        return mark != null && !mark.isSettled() && mark.edge().sensor().unit().equals(unit);
+        return !isFinal(mark) && mark.edge().sensor().unit().equals(unit);
+    }
+
+    private static boolean isFinal(Mark mark) {
+        return mark == null || mark.isSettled();
     }
 
     private Mark settled(Turn turn, String point, Mark mark, String unit) {

@@ -66,6 +66,9 @@ public final class Turn {
     /** What became of its edges, until it is judged again; no part of the state. */
     private TurnCauses causes;
 
+    /** No mark waits for its final stamp, until something changes again; no part of the state. */
+    boolean isFinal;
+
     /** Start passages seen while nobody was expected. */
     int unassigned;
 
@@ -84,6 +87,7 @@ public final class Turn {
     /** Something changed: what became of its edges is read anew when somebody asks. */
     void touch() {
         causes = null;
+        isFinal = false;
     }
 
     TurnCauses causes(Supplier<TurnCauses> anew) {
@@ -93,6 +97,10 @@ public final class Turn {
 
     public Station station() {
         return station;
+    }
+
+    boolean isAt(String id) {
+        return station.id().equals(id);
     }
 
     public int number() {

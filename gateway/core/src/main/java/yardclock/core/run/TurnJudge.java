@@ -39,9 +39,13 @@ final class TurnJudge {
     void judge(StationRun run, Turn turn, long nowMicros, Gathering out) {
         turn.wakeMicros = Long.MAX_VALUE;
         turn.touch();
-        if (turn.isClosed) {
-            return;
+        if (!turn.isClosed) {
+            conclude(run, turn, nowMicros, out);
         }
+        course.waking().note(turn);
+    }
+
+    private void conclude(StationRun run, Turn turn, long nowMicros, Gathering out) {
         Derivation.Beside beside =
                 new Derivation.Beside(isTapping(turn), Crowd.isAtStart(turn, course));
         Derivation says =

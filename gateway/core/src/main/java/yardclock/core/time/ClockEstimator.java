@@ -61,6 +61,7 @@ final class ClockEstimator {
     private final double arrival;
     private double lower = Double.NEGATIVE_INFINITY;
     private double upper = Double.POSITIVE_INFINITY;
+    private Witness witness;
 
     /**
      * @param count how many exchanges of the history may be used, from the first
@@ -124,7 +125,24 @@ final class ClockEstimator {
      */
     boolean isContradictory(RateRange rates) {
         Legs legs = legs(liveFrom(), count);
-        return narrow(legs, rates) == null && legs != null || lower > Math.min(upper, arrival);
+        RateBand band = narrow(legs, rates);
+        if (band != null) {
+            witness = Witness.of(history, legs, tick, band);
+        }
+        return band == null && legs != null || lower > Math.min(upper, arrival);
+    }
+
+    /**
+     * A clock that {@link #isContradictory} found to agree with the live window; null if none will
+     * do.
+     */
+    Witness witness() {
+        return witness;
+    }
+
+    /** Whether the live window is one by time, as windows are but for the first few exchanges. */
+    static boolean isUsual(int from, int to) {
+        return to - from >= WINDOW_LEAST;
     }
 
     /** What the rate is held to stay within, by the live window. */
@@ -138,23 +156,39 @@ final class ClockEstimator {
         return Optional.ofNullable(legs).map(of -> of.band(arrival, RateRange.ANY));
     }
 
-    private int liveFrom() {
+    int liveFrom() {
         long newest = history.unitMiddle(count - 1);
         return reachingBack(Math.min(tick, newest), LIVE_WINDOW_MICROS, count);
+    }
+
+    /**
+     * The limits of {@link #live} without its estimate, which costs as much again: the stamp lies
+     * somewhere within them, the rate is 0 and there is no floor.
+     */
+    Answer liveLimits() {
+        Legs legs = legs(liveFrom(), count);
+        RateBand band = narrow(legs, RateRange.ANY);
+        return legs == null || band == null
+                ? withoutFit(legs == null)
+                : finish((lower + upper) / 2, 0, band, -1);
     }
 
     private Answer answer(int from, int to) {
         Legs legs = legs(from, to);
         RateBand band = narrow(legs, RateRange.ANY);
-        if (legs == null) {
-            return hardOnly();
-        }
-        if (band == null) {
-            return new Answer(null, true, 0, -RATE_LIMIT_PPM, RATE_LIMIT_PPM, 0);
+        if (legs == null || band == null) {
+            return withoutFit(legs == null);
         }
         DirectionalFit fit = new DirectionalFit(reachingFurther(legs));
         fit.run(band.centre(), band.centreRate(), RATE_LIMIT_PPM * PPM);
         return finish(fit.offset(), fit.rate(), band, fit.floorRoundTrip());
+    }
+
+    /**
+     * @param hasFew too few exchanges for a rate; else they contradict each other
+     */
+    private Answer withoutFit(boolean hasFew) {
+        return hasFew ? hardOnly() : new Answer(null, true, 0, -RATE_LIMIT_PPM, RATE_LIMIT_PPM, 0);
     }
 
     /** The estimate reaches further back, so as to find enough clean legs. */
@@ -174,7 +208,7 @@ final class ClockEstimator {
     private Legs legs(int windowFrom, int windowTo) {
         int from = windowFrom;
         int to = windowTo;
-        if (to - from < WINDOW_LEAST) {
+        if (!isUsual(from, to)) {
             int at = Math.min(count, history.firstAtOrAfter(tick));
             from = Math.max(0, at - WINDOW_LEAST);
             to = Math.min(count, at + WINDOW_LEAST);

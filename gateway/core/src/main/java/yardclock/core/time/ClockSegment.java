@@ -26,6 +26,9 @@ final class ClockSegment {
     private RateRange nextRates = RateRange.ANY;
     private int untilLearnt = RATE_EVERY;
 
+    /** Goes with all exchanges so far; null while there is none. */
+    private Witness witness;
+
     /** The first segment of a boot, which holds all ticks before its first exchange too. */
     ClockSegment(Exchange first) {
         this(first, Long.MIN_VALUE);
@@ -129,14 +132,29 @@ final class ClockSegment {
      * crystal takes up within minutes.
      */
     boolean isContradictory() {
-        int newest = history.size() - 1;
-        boolean isSo =
-                estimator(history.unitReceived(newest), Long.MAX_VALUE).isContradictory(rates)
-                        || estimator(history.unitSent(newest), Long.MAX_VALUE)
-                                .isContradictory(rates);
+        boolean isSo = !isWitnessed() && isExcluded();
         if (!isSo) {
             learnRate();
         }
+        return isSo;
+    }
+
+    /** Whether the clock that agreed with all exchanges before still does; most often it does. */
+    private boolean isWitnessed() {
+        int from = estimator(lastReceivedTick(), Long.MAX_VALUE).liveFrom();
+        return witness != null
+                && ClockEstimator.isUsual(from, history.size())
+                && witness.agrees(history, from, rates);
+    }
+
+    private boolean isExcluded() {
+        witness = null;
+        if (estimator(lastReceivedTick(), Long.MAX_VALUE).isContradictory(rates)) {
+            return true;
+        }
+        ClockEstimator last = estimator(lastTick(), Long.MAX_VALUE);
+        boolean isSo = last.isContradictory(rates);
+        witness = isSo ? null : last.witness();
         return isSo;
     }
 

@@ -3,6 +3,7 @@ package yardclock.core.time;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * The clock of one boot of one unit, by its exchanges: estimates with limits that hold.
@@ -118,12 +119,17 @@ public final class ExchangeClock implements UnitClock {
 
     @Override
     public Optional<Stamp> at(StationTick tick, GatewayTime arrival) {
-        return stamp(tick.micros(), arrival.micros(), true);
+        return stamp(tick.micros(), arrival.micros(), ClockEstimator::live);
     }
 
     @Override
     public Optional<Stamp> settled(StationTick tick, GatewayTime arrival) {
-        return stamp(tick.micros(), arrival.micros(), false);
+        return stamp(tick.micros(), arrival.micros(), ClockEstimator::settled);
+    }
+
+    @Override
+    public Optional<Stamp> within(StationTick tick, GatewayTime arrival) {
+        return stamp(tick.micros(), arrival.micros(), ClockEstimator::liveLimits);
     }
 
     @Override
@@ -136,23 +142,18 @@ public final class ExchangeClock implements UnitClock {
     }
 
     /** Where each segment that may hold the tick puts it, taken together. */
-    private Optional<Stamp> stamp(long tick, long arrivalMicros, boolean live) {
+    private Optional<Stamp> stamp(
+            long tick, long arrivalMicros, Function<ClockEstimator, ClockEstimator.Answer> with) {
         Stamp all = null;
         for (ClockSegment segment : holders(tick)) {
-            Stamp stamp = answer(segment, tick, arrivalMicros, live).stamp();
+            Stamp stamp = with.apply(segment.estimator(tick, arrivalMicros)).stamp();
             if (stamp != null) {
                 all = all == null ? stamp : union(all, stamp);
-            } else if (answer(segment, tick, Long.MAX_VALUE, live).stamp() == null) {
+            } else if (with.apply(segment.estimator(tick, Long.MAX_VALUE)).stamp() == null) {
                 return Optional.empty();
             }
         }
         return Optional.ofNullable(all);
-    }
-
-    private static ClockEstimator.Answer answer(
-            ClockSegment segment, long tick, long arrivalMicros, boolean live) {
-        ClockEstimator estimator = segment.estimator(tick, arrivalMicros);
-        return live ? estimator.live() : estimator.settled();
     }
 
     private static Stamp union(Stamp before, Stamp after) {
@@ -207,6 +208,16 @@ public final class ExchangeClock implements UnitClock {
 
     @Override
     public ClockStatus status(GatewayTime now) {
+        return status(now, ClockEstimator::live);
+    }
+
+    @Override
+    public ClockStatus limits(GatewayTime now) {
+        return status(now, ClockEstimator::liveLimits);
+    }
+
+    private ClockStatus status(
+            GatewayTime now, Function<ClockEstimator, ClockEstimator.Answer> with) {
         if (segments.isEmpty()) {
             return unknown();
         }
@@ -214,7 +225,7 @@ public final class ExchangeClock implements UnitClock {
         int newest = segment.history.size() - 1;
         long age = Math.max(0, now.micros() - segment.history.gatewayReceived(newest));
         long tick = segment.history.unitSent(newest) + age;
-        ClockEstimator.Answer answer = segment.estimator(tick, Long.MAX_VALUE).live();
+        ClockEstimator.Answer answer = with.apply(segment.estimator(tick, Long.MAX_VALUE));
         long width = answer.stamp() == null ? -1 : answer.stamp().widthMicros();
         return new ClockStatus(
                 accepted,

@@ -20,7 +20,13 @@ public interface UnitClock {
      */
     Optional<Stamp> at(StationTick tick, GatewayTime arrival);
 
-    /** The same from exchanges on both sides of the tick; better once {@link #isSettled}. */
+    /** The limits of {@link #at} for half the work; where between them is not said. */
+    Optional<Stamp> within(StationTick tick, GatewayTime arrival);
+
+    /**
+     * The same as {@link #at} from exchanges on both sides of the tick; better once {@link
+     * #isSettled}.
+     */
     Optional<Stamp> settled(StationTick tick, GatewayTime arrival);
 
     /** Whether enough exchanges came after the tick that its stamp will not change any more. */
@@ -49,6 +55,12 @@ public interface UnitClock {
     Optional<ClockEnd> last();
 
     ClockStatus status(GatewayTime now);
+
+    /**
+     * The same for half the work, without what only a fitted rate can say: {@link
+     * ClockStatus#ratePartsPerBillion} is 0 and {@link ClockStatus#floorRoundTripMicros} −1.
+     */
+    ClockStatus limits(GatewayTime now);
 
     /** The clock as a picture; empty lists while there is no bound. */
     ClockTrace trace(GatewayTime now);

@@ -178,12 +178,32 @@ public final class SensorWatch {
 
     /** Whether a trouble nobody answered for keeps this station out of releases. */
     public boolean isHeld(String station) {
-        return all.stream().anyMatch(w -> w.holds() && w.run.station().id().equals(station));
+        for (Watched watched : all) {
+            if (watched.holds() && watched.run.station().id().equals(station)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether any station is held. */
     public boolean isAnyHeld() {
-        return all.stream().anyMatch(Watched::holds);
+        for (Watched watched : all) {
+            if (watched.holds()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether there is any trouble, answered for or not; screens ask with each frame. */
+    public boolean hasTroubles() {
+        for (Watched watched : all) {
+            if (watched.trouble() != null) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** All troubles, in the order of the course. */

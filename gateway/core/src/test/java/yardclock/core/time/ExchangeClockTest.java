@@ -77,6 +77,24 @@ class ExchangeClockTest {
     }
 
     @Test
+    void the_limits_alone_are_those_that_come_with_an_estimate() {
+        for (int i = 0; i < 30; i++) {
+            exchange(100 + 5 * i, 0.003 + 0.001 * (i % 5), 0.002 + 0.003 * (i % 3));
+            GatewayTime now = new GatewayTime((101 + 5 * i) * SECOND);
+            ClockStatus whole = clock.status(now);
+            ClockStatus limits = clock.limits(now);
+            assertThat(limits.boundWidthMicros()).isEqualTo(whole.boundWidthMicros());
+            assertThat(limits.rateLowPartsPerBillion()).isEqualTo(whole.rateLowPartsPerBillion());
+            assertThat(limits.rateHighPartsPerBillion()).isEqualTo(whole.rateHighPartsPerBillion());
+            StationTick tick = new StationTick((9 + 5 * i) * SECOND);
+            Stamp at = clock.at(tick, now).orElseThrow();
+            Stamp within = clock.within(tick, now).orElseThrow();
+            assertThat(within.lowerMicros()).isEqualTo(at.lowerMicros());
+            assertThat(within.upperMicros()).isEqualTo(at.upperMicros());
+        }
+    }
+
+    @Test
     void a_tick_from_the_future_has_no_bound_and_spoils_nothing() {
         for (int i = 0; i < 6; i++) {
             exchange(100 + 5 * i, 0.004 + 0.002 * i, 0.004);
