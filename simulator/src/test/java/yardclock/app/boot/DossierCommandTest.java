@@ -12,13 +12,22 @@ import org.junit.jupiter.api.io.TempDir;
 
 import picocli.CommandLine;
 
+import yardclock.app.journal.Excerpt;
+import yardclock.app.journal.JournalReader;
 import yardclock.app.json.Json;
+import yardclock.app.records.dossier.Dossier;
+import yardclock.app.records.dossier.Inclusion;
+import yardclock.app.records.dossier.Play;
+import yardclock.app.records.dossier.Timeline;
+import yardclock.core.engine.InputKind;
 import yardclock.sim.twin.DayJournals;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneOffset;
+import java.util.List;
 import java.util.SplittableRandom;
 
 /** A dossier of a simulated day's number, made and checked as an appeals reader would. */
@@ -73,9 +82,8 @@ class DossierCommandTest {
     }
 
     @Test
-    void nobody_elses_rulings_or_roster_lines_are_in_it() throws Exception {
+    void nobody_elses_rulings_are_in_it() throws Exception {
         for (JsonNode entry : made().path("journal").path("kept")) {
-            assertThat(entry.path("kind").asText()).isNotEqualTo("roster");
             if (entry.path("kind").asText().equals("ruling")) {
                 JsonNode act = Json.mapper().readTree(entry.path("body").asText()).path("act");
                 assertThat(act.path("number").asInt(2)).as("%s", entry).isEqualTo(2);
@@ -147,6 +155,86 @@ class DossierCommandTest {
         standing.put("officialMicros", standing.path("officialMicros").asLong() - 1);
         assertThat(checked(made)).isEqualTo(1);
         assertThat(said.toString()).contains("\"standing\" is not what follows");
+    }
+
+    @Test
+    void an_altered_byte_anywhere_in_the_file_is_found() throws Exception {
+        made();
+        byte[] whole = Files.readAllBytes(dossier);
+        long seed = System.nanoTime();
+        SplittableRandom random = new SplittableRandom(seed);
+        Path file = directory.resolve("altered.json");
+        for (int i = 0; i < 40; i++) {
+            byte[] altered = whole.clone();
+            // Half of them before the entries, where the document is and what nobody can derive.
+            int at = random.nextInt(i % 2 == 0 ? 40_000 : whole.length);
+            altered[at] = (byte) (altered[at] == '7' ? '8' : '7');
+            Files.write(file, altered);
+            assertThat(run("dossier", "--check", file))
+                    .as("byte %d, seed %d: %s", at, seed, said)
+                    .isNotZero();
+        }
+    }
+
+    @Test
+    void a_number_that_the_day_never_had_does_not_pass_as_an_empty_attempt() throws Exception {
+        ObjectNode made = (ObjectNode) made();
+        made.put("number", 77);
+        assertThat(checked(made)).isEqualTo(1);
+        assertThat(said.toString()).contains("The day's roster has no number 77.");
+    }
+
+    @Test
+    void a_dossier_without_the_roster_proves_no_number() throws Exception {
+        try (JournalReader reader = JournalReader.open(journal)) {
+            Excerpt excerpt = reader.excerpt(entry -> entry.input().kind() == InputKind.PLAN);
+            Timeline shown = Play.ofPart(excerpt.entries(), 77);
+            Dossier forged = new Dossier(shown, List.of(), List.of());
+            Files.write(dossier, DossierFile.of(77, "UTC", forged, excerpt).bytes());
+        }
+        assertThat(run("dossier", "--check", dossier)).isEqualTo(1);
+        assertThat(said.toString()).contains("The day's roster is not among its entries");
+    }
+
+    @Test
+    void a_file_of_the_first_version_still_holds_and_is_said_to_prove_less() throws Exception {
+        ObjectNode old = (ObjectNode) Json.mapper().readTree(ofFirstVersion(2));
+        assertThat(checked(old)).as("%s", said).isZero();
+        assertThat(said.toString()).contains("nothing shows that the day had this number");
+        JsonNode standing = old.path("dossier").path("timeline").path("standing");
+        ((ObjectNode) standing).put("told", !standing.path("told").asBoolean());
+        assertThat(checked(old)).isEqualTo(1);
+    }
+
+    /** As it was written then: no roster, everybody's clocks and health, no further sections. */
+    private static byte[] ofFirstVersion(int number) throws Exception {
+        try (JournalReader reader = JournalReader.open(journal)) {
+            Play whole = new Play(number);
+            reader.entries(whole::take);
+            Inclusion all = Inclusion.of(whole, Long.MAX_VALUE / 4);
+            Excerpt excerpt =
+                    reader.excerpt(e -> e.input().kind() != InputKind.ROSTER && all.test(e));
+            Timeline shown = Play.ofFirstVersion(excerpt.entries(), number);
+            Dossier dossier = new Dossier(shown, List.of(), List.of());
+            ObjectNode file =
+                    Json.mapper().valueToTree(DossierFile.of(number, "UTC", dossier, excerpt));
+            file.put("yardclockDossier", 1).remove(List.of("zone", "fileSha256"));
+            ((ObjectNode) file.path("dossier")).remove("stationAlarms");
+            ((ObjectNode) file.path("dossier").path("timeline")).remove("further");
+            return Json.mapper().writeValueAsBytes(file);
+        }
+    }
+
+    @Test
+    void on_a_rough_day_every_numbers_timeline_follows_from_its_own_entries(@TempDir Path rough)
+            throws Exception {
+        Path day = DayJournals.writeRough(SEED, 8, rough);
+        for (int number = 1; number <= 8; number++) {
+            DossierFile made = new DossierMaker(day, ZoneOffset.UTC).make(number);
+            assertThat(made.dossier().differences()).as("number %d", number).isEmpty();
+            assertThat(new DossierCheck(made).problems()).as("number %d", number).isEmpty();
+            assertThat(made.dossier().timeline().further().units()).isNotEmpty();
+        }
     }
 
     @Test

@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.concurrent.Callable;
 
@@ -61,6 +62,14 @@ final class DossierCommand implements Callable<Integer> {
         private Path journal;
 
         @Option(
+                names = "--zone",
+                paramLabel = "ZONE",
+                description =
+                        "the time zone to give times of day in, as America/Denver; else this"
+                                + " machine's")
+        private ZoneId zone = ZoneId.systemDefault();
+
+        @Option(
                 names = "--to",
                 paramLabel = "FILE",
                 description = "where to write it; else dossier-NUMBER.json here")
@@ -77,7 +86,7 @@ final class DossierCommand implements Callable<Integer> {
             throw new RefusedException("A number has one to five digits.");
         }
         try {
-            DossierFile made = DossierFile.make(from.journal, from.number);
+            DossierFile made = new DossierMaker(from.journal, from.zone).make(from.number);
             Path to = from.to == null ? Path.of("dossier-" + from.number + ".json") : from.to;
             Files.write(to, made.bytes());
             PrintWriter out = spec.commandLine().getOut();
@@ -99,7 +108,7 @@ final class DossierCommand implements Callable<Integer> {
             spec.commandLine().getErr().println(e.getMessage());
             return UNREADABLE;
         }
-        List<String> problems = read.problems();
+        List<String> problems = new DossierCheck(read).problems();
         if (!problems.isEmpty()) {
             problems.forEach(spec.commandLine().getErr()::println);
             return Main.REFUSED;
@@ -122,6 +131,11 @@ final class DossierCommand implements Callable<Integer> {
                         + dossier.journal().headEntry()
                         + ", "
                         + dossier.journal().headSha256());
+        if (!dossier.isFurther()) {
+            out.println(
+                    "It is of the first form, which does not hold the roster: nothing shows that"
+                            + " the day had this number.");
+        }
         if (!dossier.dossier().differences().isEmpty()) {
             out.println(
                     "Played with the whole journal, these come out otherwise: "

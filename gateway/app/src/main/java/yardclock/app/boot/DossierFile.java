@@ -3,57 +3,82 @@ package yardclock.app.boot;
 import com.fasterxml.jackson.core.JsonProcessingException;
 
 import yardclock.app.journal.Excerpt;
-import yardclock.app.journal.JournalReader;
-import yardclock.app.journal.JournalRefusedException;
 import yardclock.app.json.Json;
 import yardclock.app.records.dossier.Dossier;
-import yardclock.app.records.dossier.Inclusion;
-import yardclock.app.records.dossier.Play;
-import yardclock.app.records.dossier.Timeline;
-import yardclock.core.engine.Engine;
 
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 
 /**
  * A dossier with the part of the journal it follows from, as it is written to a file.
  *
- * @param yardclockDossier the version of this form
+ * @param yardclockDossier the version of this form. The first had neither {@link
+ *     yardclock.app.records.dossier.Further further} sections nor the roster
+ * @param zone the time zone that times of day are to be read in; no part of what is proved
+ * @param fileSha256 over the rest of the file, so that a byte that was changed by accident is found
+ *     wherever it is; null in the first version. Whoever changes one on purpose can reckon it anew
  */
-record DossierFile(int yardclockDossier, int number, Dossier dossier, Excerpt journal) {
-    static final int VERSION = 1;
+record DossierFile(
+        int yardclockDossier,
+        int number,
+        String zone,
+        Dossier dossier,
+        Excerpt journal,
+        String fileSha256) {
+    static final int VERSION = 2;
 
-    /** A day of 200,000 entries, all but few left out, takes about 10 MiB. */
-    static final int BYTES_MAX = 64 * 1024 * 1024;
+    /** The longest attempt within the widest margin of a busy day takes half of it. */
+    static final int BYTES_MAX = 256 * 1024 * 1024;
 
-    /** Plays the journal twice: whole, to know what belongs to the number, and that part alone. */
-    static DossierFile make(Path file, int number)
-            throws JournalRefusedException, RefusedException {
-        Play whole = new Play(number);
-        Excerpt excerpt;
-        try (JournalReader reader = JournalReader.open(file)) {
-            reader.entries(whole::take);
-            if (whole.timeline().standing() == null) {
-                throw new RefusedException("The journal knows no number " + number + ".");
-            }
-            excerpt = reader.excerpt(Inclusion.of(whole));
-        }
-        Timeline shown = Play.ofPart(excerpt.entries(), number);
-        List<String> differences = Dossier.differences(whole.timeline(), shown);
-        return new DossierFile(VERSION, number, new Dossier(shown, differences), excerpt);
+    /** A new one of the present version. */
+    static DossierFile of(int number, String zone, Dossier dossier, Excerpt journal) {
+        return new DossierFile(VERSION, number, zone, dossier, journal, "").sealed();
     }
 
-    byte[] bytes() {
+    private DossierFile sealed() {
+        return with(hash());
+    }
+
+    private DossierFile with(String sha256) {
+        return new DossierFile(yardclockDossier, number, zone, dossier, journal, sha256);
+    }
+
+    private String hash() {
+        return HexFormat.of().formatHex(sha256().digest(with("").json()));
+    }
+
+    /** Whether it is as it was when it was written, as far as it says itself. */
+    boolean isAsWritten() {
+        return !isFurther() || hash().equals(fileSha256);
+    }
+
+    private static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform must have SHA-256", e);
+        }
+    }
+
+    private byte[] json() {
         try {
             return Json.mapper().writeValueAsBytes(this);
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("a dossier must have a JSON form", e);
         }
+    }
+
+    byte[] bytes() throws RefusedException {
+        byte[] bytes = json();
+        if (bytes.length > BYTES_MAX) {
+            throw new RefusedException("This dossier would be larger than one can be read.");
+        }
+        return bytes;
     }
 
     /** Reads a file that anybody may have written. */
@@ -65,7 +90,7 @@ record DossierFile(int yardclockDossier, int number, Dossier dossier, Excerpt jo
             throw new RefusedException("There is no dossier to be read at " + file + ".", e);
         }
         if (bytes.length > BYTES_MAX) {
-            throw new RefusedException(file + " is larger than a dossier can be (64 MiB).");
+            throw new RefusedException(file + " is larger than a dossier can be (256 MiB).");
         }
         try {
             DossierFile read = Json.mapper().readValue(bytes, DossierFile.class);
@@ -79,40 +104,18 @@ record DossierFile(int yardclockDossier, int number, Dossier dossier, Excerpt jo
     }
 
     private boolean isWhole() {
-        return yardclockDossier == VERSION
+        return yardclockDossier >= 1
+                && yardclockDossier <= VERSION
                 && dossier != null
                 && dossier.timeline() != null
+                && isFurther() == (dossier.timeline().further() != null)
+                && isFurther() == (fileSha256 != null)
+                && isFurther() == (zone != null)
                 && journal != null;
     }
 
-    /** All that is wrong with it, in plain words; empty when it holds. */
-    List<String> problems() {
-        Optional<String> broken = journal.problem();
-        if (broken.isPresent()) {
-            return List.of(broken.get());
-        }
-        List<String> problems = new ArrayList<>();
-        try {
-            Timeline again = Play.ofPart(journal.entries(), number);
-            if (!again.made().rulesVersion().equals(Engine.RULES_VERSION)) {
-                problems.add(
-                        "The day ran by version "
-                                + again.made().rulesVersion()
-                                + " of the rules; this program knows version "
-                                + Engine.RULES_VERSION
-                                + " only.");
-            }
-            for (String section : Dossier.differences(dossier.timeline(), again)) {
-                problems.add(
-                        "What the dossier shows under \""
-                                + section
-                                + "\" is not what follows from its entries.");
-            }
-        } catch (JournalRefusedException e) {
-            problems.add(e.getMessage());
-        } catch (RuntimeException e) {
-            problems.add("Its entries can't be played by this version of the rules: " + e);
-        }
-        return problems;
+    /** Of the second version or later. */
+    boolean isFurther() {
+        return yardclockDossier > 1;
     }
 }

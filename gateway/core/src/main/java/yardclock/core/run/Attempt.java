@@ -114,6 +114,11 @@ public final class Attempt {
         return holds;
     }
 
+    /** How long a hold of this attempt was as pressed; −1 while one of its ends has no time. */
+    public long heldMicros(Hold hold) {
+        return hold.micros(lines);
+    }
+
     public List<CalledCriterion> calls() {
         return calls;
     }

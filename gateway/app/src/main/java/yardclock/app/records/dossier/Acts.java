@@ -19,7 +19,7 @@ final class Acts {
     static boolean concerns(Act act, int number) {
         return switch (act.kind()) {
             case HOLD_COURSE, RESUME_COURSE, STOP_ALL, RESTART, STATION_READY, STRIKE -> true;
-            case BEGIN_CALIBRATION, END_CALIBRATION -> true;
+            case BEGIN_CALIBRATION, END_CALIBRATION, GO_ON_BY_HAND -> true;
             default -> isOf(act, number);
         };
     }

@@ -15,16 +15,22 @@ import java.util.function.Predicate;
 /**
  * Which of the day's entries go into a dossier: what the gateway, the plan, the units' clocks and
  * health and the weather say, the edges of this number's own turns, the rulings about it or about
- * everybody, and who held the tablets these came from. Everybody else's edges, rulings and roster
- * lines stay out.
+ * everybody, and who held the tablets these came from. Everybody else's edges and rulings stay out.
+ *
+ * <p>Of clocks, health and weather only what lies within a margin of the attempt: a whole day of
+ * them is a hundred times as much, and says nothing of it.
  */
 public final class Inclusion implements Predicate<Entry> {
+    private final Play whole;
+    private final long marginMicros;
     private final int number;
     private final Set<String> devices;
     private final Set<EdgeKey> edges = new TreeSet<>();
     private final Set<String> codes = new TreeSet<>();
 
-    private Inclusion(Play whole) {
+    private Inclusion(Play whole, long marginMicros) {
+        this.whole = whole;
+        this.marginMicros = marginMicros;
         this.number = whole.number;
         this.devices = whole.devices;
         this.codes.addAll(whole.codes(devices));
@@ -32,8 +38,8 @@ public final class Inclusion implements Predicate<Entry> {
     }
 
     /** For the number of a play over the whole journal. */
-    public static Inclusion of(Play whole) {
-        return new Inclusion(whole);
+    public static Inclusion of(Play whole, long marginMicros) {
+        return new Inclusion(whole, marginMicros);
     }
 
     private void addEdges(Turn turn) {
@@ -44,15 +50,20 @@ public final class Inclusion implements Predicate<Entry> {
     public boolean test(Entry entry) {
         Input input = entry.input();
         return switch (input.kind()) {
-            case EPOCH, WALL_STEPPED, PLAN, HEALTH, UNIT_DOWN -> true;
-            case EXCHANGE, ANSWER_REFUSED, CLIMATE, SETTINGS_APPLIED, DEADLINE -> true;
-            case ROSTER -> false;
+            case EPOCH, WALL_STEPPED, PLAN, ROSTER -> true;
+            case HEALTH, UNIT_DOWN, SETTINGS_APPLIED, DEADLINE -> isNear(entry);
+            case EXCHANGE, ANSWER_REFUSED, CLIMATE -> isNear(entry);
             case EDGE -> has((Input.Edge) input);
-            case TABLET_EXCHANGE -> devices.contains(((Input.TabletExchange) input).device());
+            case TABLET_EXCHANGE ->
+                    isNear(entry) && devices.contains(((Input.TabletExchange) input).device());
             case CODE -> codes.contains(((Input.CodeIssued) input).codeSha256());
             case ENROLMENT -> devices.contains(((Input.Enrolled) input).device());
             case RULING -> has(((Input.Ruling) input).act());
         };
+    }
+
+    private boolean isNear(Entry entry) {
+        return whole.isNear(entry.gatewayMicros(), marginMicros);
     }
 
     private boolean has(Input.Edge edge) {

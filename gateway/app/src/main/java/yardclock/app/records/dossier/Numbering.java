@@ -4,6 +4,7 @@ import yardclock.core.engine.Entry;
 import yardclock.core.engine.Input;
 import yardclock.core.passage.EdgeKey;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
@@ -15,18 +16,31 @@ import java.util.TreeSet;
  *
  * <p>The rules wait for what a unit announced and did not hand over yet. Without this they would
  * wait for ever for edges that are no part of a dossier; with it they wait for the kept ones, as on
- * the day. Immutable.
+ * the day. For the same reason a unit's own word of its sensors' states is not heard: whoever else
+ * stood on a mat is no part of a dossier either, and the mat would seem to be stuck. Immutable.
  */
 final class Numbering {
+    private static final int UNKNOWN = -1;
+
     private final Map<String, NavigableSet<Long>> kept = new TreeMap<>();
 
-    Numbering(List<Entry> entries) {
+    private final boolean isOfFirstVersion;
+
+    /**
+     * @param isOfFirstVersion these heard what units say of their sensors
+     */
+    Numbering(List<Entry> entries, boolean isOfFirstVersion) {
+        this.isOfFirstVersion = isOfFirstVersion;
         for (Entry entry : entries) {
             if (entry.input() instanceof Input.Edge edge) {
                 kept.computeIfAbsent(boot(edge.unit(), edge.boot()), b -> new TreeSet<>())
                         .add(edge.seq());
             }
         }
+    }
+
+    boolean isOfFirstVersion() {
+        return isOfFirstVersion;
     }
 
     private static String boot(String unit, String boot) {
@@ -59,7 +73,7 @@ final class Numbering {
                 h.lowestFreeMemory(),
                 h.firmware(),
                 h.contract(),
-                h.sensorStates(),
+                statesOf(h),
                 h.accessPoint());
     }
 
@@ -74,6 +88,12 @@ final class Numbering {
                 r.supersedes(),
                 r.shownMicros(),
                 Acts.renumbered(r.act(), this::of));
+    }
+
+    private List<Integer> statesOf(Input.Health h) {
+        return isOfFirstVersion
+                ? h.sensorStates()
+                : Collections.nCopies(h.sensorStates().size(), UNKNOWN);
     }
 
     private EdgeKey of(EdgeKey key) {

@@ -10,6 +10,7 @@ import yardclock.core.engine.Outcome;
 import yardclock.core.fact.Fact;
 import yardclock.core.fact.FactKind;
 import yardclock.core.passage.EdgeKey;
+import yardclock.core.ruling.Act;
 import yardclock.core.run.Attempt;
 
 import java.util.ArrayList;
@@ -28,6 +29,13 @@ import java.util.TreeSet;
  * the roster: where it is left out, this number alone is on it.
  */
 public final class Play {
+    private static final Set<FactKind> OF_MARKS =
+            EnumSet.of(
+                    FactKind.MARK_PROPOSED,
+                    FactKind.MARK_CHANGED,
+                    FactKind.MARK_SETTLED,
+                    FactKind.SPLIT_PROPOSED);
+
     private static final Set<FactKind> OF_UNITS =
             EnumSet.of(
                     FactKind.UNIT_SILENT,
@@ -52,28 +60,35 @@ public final class Play {
     final List<Ruled> rulings = new ArrayList<>();
     final Map<EdgeKey, Entry> entryOfEdge = new TreeMap<>();
     final Set<String> devices = new TreeSet<>();
+    final List<Further.WallLine> walls = new ArrayList<>();
+    final UnitTallies units = new UnitTallies();
     private final Map<String, Input.Enrolled> holders = new TreeMap<>();
     Input.Epoch epoch;
     long epochMicros;
     private final Numbering numbering;
     private final boolean isWhole;
+    final boolean isFirst;
     private boolean hasRoster;
     private long atMicros;
     private long releasedMicros = Long.MAX_VALUE;
     private long lastMicros = Long.MIN_VALUE;
+    private long lastMarkMicros = Long.MIN_VALUE;
+    private final StationAlarms alarms = new StationAlarms();
 
     /** A ruling about the number, with the holder at that moment and the verdict. */
     record Ruled(Entry entry, Input.Ruling ruling, String person, String role, String refusal) {}
 
     /** For a whole journal. */
     public Play(int number) {
-        this(number, new Numbering(List.of()), true);
+        this(number, new Numbering(List.of(), true), true);
     }
 
     private Play(int number, Numbering numbering, boolean isWhole) {
+        this.isFirst = !isWhole && numbering.isOfFirstVersion();
         this.number = number;
         this.numbering = numbering;
         this.isWhole = isWhole;
+        this.hasRoster = isWhole;
     }
 
     /**
@@ -82,7 +97,17 @@ public final class Play {
      * @throws IllegalArgumentException when the entries are in no order that a journal can have
      */
     public static Timeline ofPart(List<Entry> entries, int number) {
-        Play play = new Play(number, new Numbering(entries), false);
+        return ofPart(new Numbering(entries, false), entries, number);
+    }
+
+    /** The same, as a dossier of the first version was made. */
+    public static Timeline ofFirstVersion(List<Entry> entries, int number) {
+        return ofPart(new Numbering(entries, true), entries, number);
+    }
+
+    private static Timeline ofPart(Numbering numbering, List<Entry> entries, int number) {
+        Play play = new Play(number, numbering, false);
+        play.hasRoster = entries.stream().anyMatch(e -> e.input().kind() == InputKind.ROSTER);
         entries.forEach(play::take);
         return play.timeline();
     }
@@ -97,8 +122,7 @@ public final class Play {
             engine.apply(new Entry(engine.lastEntry() + 1, atMicros, filler()));
         }
         atMicros = entry.gatewayMicros();
-        hasRoster |= entry.input().kind() == InputKind.ROSTER;
-        Input input = isWhole ? entry.input() : numbering.renumbered(entry.input());
+        Input input = isWhole ? entry.input() : ofPart(entry.input());
         Outcome outcome = engine.apply(new Entry(entry.number(), entry.gatewayMicros(), input));
         if (input instanceof Input.Edge edge) {
             EdgeKey key = new EdgeKey(edge.unit(), edge.boot(), edge.seq());
@@ -106,6 +130,16 @@ public final class Play {
         }
         note(entry, outcome);
         outcome.facts().forEach(fact -> note(entry, fact));
+    }
+
+    /** Others on the roster have nothing here to be sent by: nobody waits for them. */
+    private Input ofPart(Input input) {
+        if (input instanceof Input.RosterFrozen roster) {
+            List<RosterLine> own =
+                    roster.lines().stream().filter(line -> line.number() == number).toList();
+            return new Input.RosterFrozen(own, roster.sha256());
+        }
+        return numbering.renumbered(input);
     }
 
     private Input filler() {
@@ -121,7 +155,13 @@ public final class Play {
             case EPOCH -> {
                 epoch = (Input.Epoch) entry.input();
                 epochMicros = entry.gatewayMicros();
+                readWall(entry.number(), epochMicros, epoch.wallMicros());
             }
+            case WALL_STEPPED -> {
+                Input.WallStepped stepped = (Input.WallStepped) entry.input();
+                readWall(entry.number(), stepped.atMicros(), stepped.wallMicros());
+            }
+            case HEALTH -> units.take((Input.Health) entry.input(), entry.gatewayMicros());
             case CLIMATE -> {
                 Input.Climate air = (Input.Climate) entry.input();
                 conditions.add(
@@ -143,6 +183,11 @@ public final class Play {
         }
     }
 
+    private void readWall(long entry, long atMicros, long wallMicros) {
+        int speed = epoch == null ? 1 : epoch.speed();
+        walls.add(new Further.WallLine(entry, atMicros, wallMicros, speed));
+    }
+
     private void note(Entry entry, Input.Ruling ruling, Outcome outcome) {
         if (!Acts.concerns(ruling.act(), number)) {
             return;
@@ -151,6 +196,9 @@ public final class Play {
         Acts.proctorDevice(ruling.act()).ifPresent(devices::add);
         Input.Enrolled holder = holders.get(ruling.device());
         boolean accepted = outcome.verdict() == null || outcome.verdict().isAccepted();
+        if (accepted && ruling.act() instanceof Act.GoOnByHand act) {
+            alarms.goesOn(entry, act, holder);
+        }
         rulings.add(
                 new Ruled(
                         entry,
@@ -163,15 +211,23 @@ public final class Play {
     private void note(Entry entry, Fact fact) {
         boolean isOwn = fact.number() == number;
         if (isOwn) {
-            releasedMicros =
-                    fact.kind() == FactKind.RELEASED ? entry.gatewayMicros() : releasedMicros;
-            lastMicros = entry.gatewayMicros();
+            hear(fact, entry.gatewayMicros());
+        } else if (fact.number() == 0) {
+            boolean isOfUnits = OF_UNITS.contains(fact.kind());
+            alarms.hear(line(entry, fact), fact.kind(), isOfUnits);
         }
         boolean isOfAll = fact.number() == 0 && OF_ALL.contains(fact.kind());
-        boolean isOfUnit = fact.number() == 0 && OF_UNITS.contains(fact.kind());
+        boolean isOfUnit = isFirst && fact.number() == 0 && OF_UNITS.contains(fact.kind());
         if (isOwn || isOfAll || isOfUnit) {
             facts.add(line(entry, fact));
         }
+    }
+
+    private void hear(Fact own, long atMicros) {
+        releasedMicros = own.kind() == FactKind.RELEASED ? atMicros : releasedMicros;
+        lastMicros = atMicros;
+        lastMarkMicros = OF_MARKS.contains(own.kind()) ? atMicros : lastMarkMicros;
+        units.hear(own, atMicros);
     }
 
     private static Timeline.FactLine line(Entry entry, Fact fact) {
@@ -192,6 +248,18 @@ public final class Play {
     /** Whether an instant lies within the attempt: from its release to the last said of it. */
     boolean isDuring(long micros) {
         return micros >= releasedMicros && micros <= lastMicros;
+    }
+
+    /** Whether an instant lies near enough to the attempt for its clocks to matter. */
+    boolean isNear(long micros, long marginMicros) {
+        return releasedMicros < Long.MAX_VALUE
+                && micros >= releasedMicros - marginMicros
+                && micros <= Math.max(releasedMicros, lastMarkMicros) + marginMicros;
+    }
+
+    /** What the gateway warned of at stations and units while the attempt lasted. */
+    public List<Timeline.FactLine> alarms() {
+        return alarms.during(releasedMicros, lastMarkMicros);
     }
 
     /** The hashes of the one-time codes that these devices used. */

@@ -9,6 +9,7 @@ import java.util.List;
  * gateway time, −1 where there is none; {@code entry} is a number in the journal. Immutable.
  *
  * @param standing how the attempt stands by the last entry; null when the number is not known
+ * @param further null in a dossier of the first version
  */
 public record Timeline(
         int number,
@@ -18,7 +19,8 @@ public record Timeline(
         List<EdgeLine> edges,
         List<RulingLine> rulings,
         List<FactLine> concluded,
-        List<ConditionLine> conditions) {
+        List<ConditionLine> conditions,
+        Further further) {
     public Timeline {
         turns = List.copyOf(turns);
         edges = List.copyOf(edges);

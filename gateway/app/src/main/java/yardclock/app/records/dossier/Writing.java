@@ -21,6 +21,7 @@ import yardclock.core.time.Stamp;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,6 +32,9 @@ import java.util.function.Function;
 
 /** Writes down as a timeline what a play noted and where it ended. Used once. */
 final class Writing {
+    private static final Set<ActKind> OF_OTHERS =
+            EnumSet.of(ActKind.STATION_READY, ActKind.GO_ON_BY_HAND);
+
     private final Play play;
     private final Optional<Attempt> attempt;
     private final Function<EdgeKey, Optional<Cause>> causes;
@@ -54,7 +58,8 @@ final class Writing {
                 edges,
                 rulings(turns),
                 play.facts.stream().filter(this::isShown).toList(),
-                play.conditions.stream().filter(c -> play.isDuring(c.gatewayMicros())).toList());
+                play.conditions.stream().filter(c -> play.isDuring(c.gatewayMicros())).toList(),
+                new FurtherWriting(play).further());
     }
 
     private boolean isShown(Timeline.FactLine fact) {
@@ -154,7 +159,7 @@ final class Writing {
     }
 
     private Timeline.EdgeLine edge(Turn turn, TimedEdge edge, String mark) {
-        Cause cause = causes.apply(edge.key()).orElse(null);
+        Cause cause = causes.apply(edge.key()).map(c -> ofTurn(turn, edge, c)).orElse(null);
         return new Timeline.EdgeLine(
                 entry(edge),
                 turn.station().id(),
@@ -172,9 +177,17 @@ final class Writing {
                 cause == null ? new Text("", "") : cause.words());
     }
 
+    /** Whether somebody was expected before the start depends on who else was there. */
+    private Cause ofTurn(Turn turn, TimedEdge edge, Cause cause) {
+        Mark start = turn.start();
+        boolean isBefore = start != null && edge.stamp().micros() < start.stamp().micros();
+        return isBefore && cause == Cause.NOBODYS && !play.isFirst ? Cause.BEFORE_START : cause;
+    }
+
     /**
      * What people ruled on the number, and of the course while it was out. The crew's readying of
-     * stations is not among it: whether it was admissible follows from other people's runs.
+     * stations and going on by hand are not among it: whether they were admissible follows from
+     * other people's runs.
      */
     private List<Timeline.RulingLine> rulings(List<Turn> turns) {
         Map<Long, Ruling> kept = new TreeMap<>();
@@ -188,7 +201,7 @@ final class Writing {
         }
         return play.rulings.stream()
                 .filter(r -> isOwn(r, edges) || play.isDuring(r.entry().gatewayMicros()))
-                .filter(r -> r.ruling().act().kind() != ActKind.STATION_READY)
+                .filter(r -> !OF_OTHERS.contains(r.ruling().act().kind()))
                 .filter(r -> r.ruling().act().kind() != ActKind.STRIKE || isOwn(r, edges))
                 .map(ruled -> ruling(ruled, kept.get(ruled.entry().number())))
                 .toList();
