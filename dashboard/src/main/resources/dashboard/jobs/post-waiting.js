@@ -3,7 +3,8 @@
 // stays, with both sides, until the person takes note of it.
 import { html, nothing } from "lit";
 import { say, text, code } from "../lib/say.js";
-import { minutesTenths } from "../lib/times.js";
+import { minutesTenths, wallClock } from "../lib/times.js";
+import { wallAt } from "../lib/exam-clock.js";
 import { ownClock } from "../lib/own-clock.js";
 import { OUTBOX_MAX } from "../lib/outbox.js";
 
@@ -78,9 +79,24 @@ function refusedList(page) {
   </li>`)}</ul>`;
 }
 
-/** What stands instead: as the answer says, else as the newest frame shows that split. */
+/** The ruling that stood in the way, where the answer carries it: what, who and when. */
+function ruledBy(page, { act, about }, standing) {
+  if (!standing?.person) return "";
+  const head = page.link.frame?.head;
+  const station = text(about?.station) || (act.station ?? "");
+  const why = [code("reason", standing.reason, ""), standing.words].filter(Boolean).join(": ");
+  return ` ${say("gap.ruled-by", {
+    what: code("did", standing.act, standing.act, { station }),
+    person: standing.person,
+    role: code("role", standing.role),
+    at: head ? wallClock(wallAt(head, standing.atMicros)) : "",
+  })}${why ? ` (${why})` : ""}.`;
+}
+
+/** What stands instead: as the answer says, and as the newest frame shows that split. */
 function stands(page, { entry, answer }) {
-  const words = code("refusal", answer.code, answer.words ?? answer.code);
+  const refused = code("refusal", answer.code, answer.words ?? answer.code);
+  const words = `${refused}${ruledBy(page, entry, answer.standing)}`;
   const candidate = page.link.frame?.candidate;
   const split = candidate?.number === entry.act.number
     ? candidate.splits.find((each) => each.station === entry.act.station)

@@ -51,6 +51,7 @@ export const onGap = {
   "gap.refused-title": ["Not taken: both sides", "No aceptado: ambos lados"],
   "gap.mine": ["What you pressed", "Lo que usted pulsó"],
   "gap.stands": ["What stands", "Lo que vale"],
+  "gap.ruled-by": ["{what}, by {person}, {role}, {at}", "{what}, por {person}, {role}, {at}"],
   "gap.number": ["number {number}", "número {number}"],
   "gap.at": ["at {at} by this tablet", "a las {at} según esta tableta"],
   "gap.undated": [
@@ -66,6 +67,7 @@ export const onGap = {
   "did.call-warning": ["Warning: {thing}, {station}", "Aviso: {thing}, {station}"],
   "did.call-fault": ["Fault: {thing}, {station}", "Falta: {thing}, {station}"],
   "did.confirm": ["Split confirmed, {station}", "Parcial confirmado, {station}"],
+  "did.choose-reading": ["Reading chosen, {station}", "Lectura elegida, {station}"],
   "did.void-split": ["Split made void, {station}", "Parcial anulado, {station}"],
   "did.hand-time": ["Hand time, {station}", "Tiempo manual, {station}"],
   "did.hold-candidate": ["Candidate on hold", "Candidato en pausa"],

@@ -13,16 +13,23 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
+import yardclock.app.journal.JournalFile;
 import yardclock.app.settings.DemoPlan;
+import yardclock.core.engine.Engine;
+import yardclock.core.engine.Outcome;
+import yardclock.core.fact.FactKind;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.regex.Pattern;
 
 /**
  * One candidate from release to official time, through the real gateway, its broker and simulated
- * field units, with the browser as everybody's tablet.
+ * field units, with the browser as everybody's tablet. One of two proctors loses the link at the
+ * finish, rules nevertheless, and comes back when the other has ruled.
  */
 class FollowOneCandidateTest {
     private static final int STATIONS = DemoPlan.plan().plan().stations().size();
@@ -33,24 +40,39 @@ class FollowOneCandidateTest {
 
     @Test
     @Timeout(360)
-    void post_and_board_show_one_candidate_from_release_to_official_time() throws Exception {
+    void one_candidate_from_release_to_official_time_beside_two_proctors_who_conflict()
+            throws Exception {
+        Path journal = play();
+        assertThat(rulingsOnSplits(journal))
+                .as("one ruling a split, whoever pressed how often")
+                .hasSize(STATIONS)
+                .doesNotHaveDuplicates();
+    }
+
+    /** The whole run; where its journal is. */
+    private Path play() throws Exception {
         try (OpenYard yard = new OpenYard(folder);
                 Chromium chromium = new Chromium()) {
             Page board = chromium.open(yard.address("/board"), "", Chromium.Way.PLAIN);
-            Page post = enrolled(chromium, yard, "proctor", "Alder");
-            AtomicInteger exchanges = countExchanges(post);
-            Page control = enrolled(chromium, yard, "coordinator", "Oak");
+            Page cut = enrolled(chromium, yard, "proctor", "Alder", Chromium.Way.MEASURED);
+            AtomicInteger exchanges = countExchanges(cut);
+            Page control = enrolled(chromium, yard, "coordinator", "Oak", Chromium.Way.PLAIN);
 
             control.click("[data-act=release][aria-disabled=false]");
-            soon(post.locator(".patch.giant")).hasText("1");
+            soon(cut.locator(".patch.giant")).hasText("1");
             soon(numbers(board, "board.called")).hasText("1");
 
-            walkTheCourse(yard, post, board);
+            Page post = enrolled(chromium, yard, "proctor", "Birch", Chromium.Way.PLAIN);
+
+            walkTheCourse(yard, cut, board);
 
             soon(numbers(board, "board.course-done")).hasText("1");
             assertThat(exchanges).as("with the proctor's tablet").hasValueGreaterThan(3);
+            String pressed = confirmsWithoutLink(cut);
+            handOverToBirch(control);
             confirmAll(post);
             soon(post.locator("main")).containsText("Course done");
+            seesBothSides(cut, pressed);
             assertThat(board.locator("main")).not().containsText(A_TIME);
 
             String official = officialTime(control, yard);
@@ -60,13 +82,68 @@ class FollowOneCandidateTest {
             post.click("[data-act=tell]");
             soon(post.locator("main")).containsText("No candidate with you");
             soon(board.locator("main")).containsText(official);
+            return yard.journal();
         }
     }
 
-    private static Page enrolled(Chromium chromium, OpenYard yard, String role, String person)
+    /** In the gap the tablet is even loaded anew; what was pressed is what it was pressed on. */
+    private static String confirmsWithoutLink(Page cut) {
+        cut.evaluate("() => navigator.serviceWorker.ready.then(() => true)");
+        soon(cut.locator("ol.splits [data-act^=confirm-]")).hasCount(STATIONS);
+        cut.context().setOffline(true);
+        Locator first = cut.locator("ol.splits > li").first();
+        String pressed = first.locator("h3").innerText();
+        first.locator("[data-act^=confirm-]").click();
+        soon(cut.locator("[data-waiting='1']")).hasCount(1);
+        cut.reload();
+        soon(cut.locator("[data-waiting='1']")).hasCount(1);
+        return pressed;
+    }
+
+    private static void handOverToBirch(Page control) {
+        control.click("[data-act=more-1]");
+        control.click("text=Hand over to Birch");
+    }
+
+    /** Refused, with who ruled meanwhile beside it, until the person takes note by the keyboard. */
+    private static void seesBothSides(Page cut, String pressed) {
+        cut.context().setOffline(false);
+        Locator bar = cut.locator("[data-act=not-taken]");
+        soon(bar).hasCount(1);
+        bar.focus();
+        cut.keyboard().press("Enter");
+        Locator both = cut.locator(".refusals");
+        soon(both).containsText("Split confirmed, " + pressed + ", number 1");
+        soon(both).containsText("Another proctor is with this candidate.");
+        soon(both).containsText("Split confirmed, " + pressed + ", by Birch, proctor,");
+        assertThat(Measure.axe(cut)).isEmpty();
+        cut.keyboard().press("Tab");
+        cut.keyboard().press("Enter");
+        soon(bar).hasCount(0);
+    }
+
+    /** The split of each ruling that decided one and was taken. */
+    private static List<String> rulingsOnSplits(Path day) throws Exception {
+        List<String> ruled = new ArrayList<>();
+        Engine engine = new Engine();
+        try (JournalFile journal = JournalFile.open(day, entry -> {})) {
+            journal.replay(
+                    Long.MAX_VALUE,
+                    entry -> {
+                        Outcome outcome = engine.apply(entry);
+                        outcome.facts().stream()
+                                .filter(fact -> fact.kind() == FactKind.SPLIT_CONFIRMED)
+                                .forEach(fact -> ruled.add(fact.station()));
+                    });
+        }
+        return ruled;
+    }
+
+    private static Page enrolled(
+            Chromium chromium, OpenYard yard, String role, String person, Chromium.Way way)
             throws Exception {
         String link = yard.address("/enrol#" + yard.code(role));
-        Page page = chromium.open(link, "", Chromium.Way.PLAIN);
+        Page page = chromium.open(link, "", way);
         page.fill("[name=person]", person);
         page.click("[data-act=enrol]");
         page.waitForSelector("html[data-link=live] main > *");

@@ -128,9 +128,15 @@ class GapTest extends WithPages {
             await().until(() -> server.rulings().size() == 1);
             server.answerWith(
                     409,
-                    "{\"refused\":\"already-ruled\",\"words\":\"Someone did.\",\"standing\":{}}");
+                    "{\"refused\":\"already-ruled\",\"words\":\"Someone did.\",\"standing\":{"
+                        + "\"act\":\"void-split\",\"reason\":\"sensor-failed\",\"words\":\"wet\","
+                        + "\"person\":\"Birch\",\"role\":\"coordinator\",\"atMicros\":1}}");
             late.page().context().setOffline(false);
             assertThat(late.page().locator("[data-act=not-taken]")).containsText("not taken");
+            late.page().click("[data-act=not-taken]");
+            assertThat(late.page().locator(".refusals"))
+                    .containsText("Split made void, Mannequin drag, by Birch, coordinator,");
+            assertThat(late.page().locator(".refusals")).containsText("(sensor failed: wet).");
             assertThat(first.page().locator("[data-act=not-taken]")).hasCount(0);
             assertThat(server.rulings()).hasSize(2);
         }

@@ -27,6 +27,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * The real gateway with its own broker, the demo's field units, and one candidate who does what a
@@ -41,6 +42,7 @@ final class OpenYard implements AutoCloseable {
     private final LiveStage stage = new LiveStage(SPEED);
     private final ExamPlan plan = DemoPlan.plan().plan();
     private final TruthBook book = new TruthBook();
+    private final Map<String, Integer> given = new TreeMap<>();
     private final Path data;
     private final Gateway gateway;
     private final Yard yard;
@@ -85,14 +87,19 @@ final class OpenYard implements AutoCloseable {
         return scheme + "://127.0.0.1:" + gateway.httpPort() + path;
     }
 
-    /** A first one-time code of this role; always the same one, so ask once. */
+    /** A one-time code of this role that was not given out before. */
     String code(String role) throws IOException {
         Map<String, List<String>> codes =
                 Json.mapper()
                         .readValue(
                                 data.resolve("first-codes.json").toFile(),
                                 new TypeReference<>() {});
-        return codes.get(role).get(0);
+        return codes.get(role).get(given.merge(role, 1, Integer::sum) - 1);
+    }
+
+    /** Where the journal lies; to be read once the yard is closed. */
+    Path journal() {
+        return data;
     }
 
     /** The candidate comes to the start, and this proctor walks along. */

@@ -2,9 +2,11 @@ package yardclock.core.ruling;
 
 import yardclock.core.fact.Gathering;
 
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Takes rulings: answers a repeated key with the first answer, refuses what is not admissible,
@@ -13,6 +15,10 @@ import java.util.Map;
 public final class Decisions {
     /** A long day has a few thousand rulings; a tablet repeats one within minutes. */
     static final int KEYS_KEPT = 20_000;
+
+    /** Whoever meets one of these is shown what stands: they were in good faith, and too late. */
+    private static final Set<Refusal> OF_A_CONFLICT =
+            EnumSet.of(Refusal.ALREADY_RULED, Refusal.OUT_OF_DATE, Refusal.NOT_YOUR_CANDIDATE);
 
     private final Map<String, Verdict> answered = new LinkedHashMap<>();
     private final Situation situation;
@@ -66,9 +72,10 @@ public final class Decisions {
         Admission admission = new Admission(situation, who, request, nowMicros);
         Refusal refusal = admission.refusal(request.act());
         if (refusal != null) {
-            boolean isConflict = refusal == Refusal.ALREADY_RULED || refusal == Refusal.OUT_OF_DATE;
             return Verdict.refused(
-                    refusal, request.entry(), isConflict ? admission.standing() : null);
+                    refusal,
+                    request.entry(),
+                    OF_A_CONFLICT.contains(refusal) ? admission.standing() : null);
         }
         new Carrying(situation, clocks, new Carrying.Order(request, who, nowMicros), out)
                 .out(request.act());

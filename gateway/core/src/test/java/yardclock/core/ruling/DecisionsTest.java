@@ -57,6 +57,9 @@ class DecisionsTest {
         assertThat(yard.rule("proctor2", new Act.Confirm(101, "walk"), now).isAccepted()).isTrue();
         assertThat(yard.rule("proctor2", new Act.Confirm(101, "walk"), now).refusal())
                 .isEqualTo(Refusal.ALREADY_RULED);
+        Verdict late = yard.rule("proctor1", new Act.Confirm(101, "walk"), seen);
+        assertThat(late.refusal()).isEqualTo(Refusal.NOT_YOUR_CANDIDATE);
+        assertThat(late.standing().by().device()).isEqualTo("proctor2");
         assertThat(yard.facts(FactKind.SPLIT_CONFIRMED)).hasSize(1);
     }
 
