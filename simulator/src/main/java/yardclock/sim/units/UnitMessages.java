@@ -103,9 +103,10 @@ final class UnitMessages {
         return bytes(versioned().put("version", settingsVersion).put("refused", refused));
     }
 
-    static byte[] climate(ClimateReading reading, long tick) {
+    static byte[] climate(ClimateReading reading, String boot, long tick) {
         return bytes(
                 versioned()
+                        .put("boot", boot)
                         .put("tick", tick)
                         .put("centiCelsius", reading.centiCelsius())
                         .put("centiPercent", reading.centiPercent())

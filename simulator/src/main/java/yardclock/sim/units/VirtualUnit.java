@@ -99,7 +99,7 @@ public final class VirtualUnit implements UnitLink.Receiver {
     }
 
     public void read(ClimateReading reading) {
-        byte[] payload = UnitMessages.climate(reading, clock.tickAt(stage.nowMicros()));
+        byte[] payload = UnitMessages.climate(reading, boot, clock.tickAt(stage.nowMicros()));
         send("climate", payload, 1, false);
     }
 

@@ -22,6 +22,11 @@ public enum PlanLimits {
     NTH(Unit.COUNT, 1, 20, "beyond that, counting is a job for a counter"),
     WARNINGS(Unit.COUNT, 0, 5, "more warnings than that are no rule"),
     WORK_WATTS(Unit.WATTS, 115, 700, "from rest to above very heavy work"),
+    WBGT(Unit.CELSIUS, 15, 40, "below is no heat, above nobody works"),
+    TURNOUT(Unit.CELSIUS, 0, 20, "gear never makes heat easier to bear"),
+    GUST(Unit.METRES_A_SECOND, 1, 60, "from a breeze to a hurricane"),
+    LATITUDE(Unit.DEGREES, -90, 90, "from pole to pole, north counted up"),
+    LONGITUDE(Unit.DEGREES, -180, 180, "once round the earth, east counted up"),
 
     CUT_OFF(Unit.TIME, 10_000_000, 7_200_000_000L, "shorter is a slip, longer is two exams"),
     RESOLUTION(Unit.TIME, 1_000, 1_000_000, "finer shows digits no sensor can answer for"),
@@ -71,6 +76,9 @@ public enum PlanLimits {
         CHARACTERS(" characters"),
         BYTES(" bytes"),
         WATTS(" W"),
+        CELSIUS(" °C"),
+        METRES_A_SECOND(" m/s"),
+        DEGREES("°"),
         MILLIMETRES(" mm"),
         TIME("");
 

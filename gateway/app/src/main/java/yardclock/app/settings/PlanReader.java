@@ -3,6 +3,7 @@ package yardclock.app.settings;
 import yardclock.core.course.DayRules;
 import yardclock.core.course.ExamPlan;
 import yardclock.core.course.FieldUnit;
+import yardclock.core.course.HeatRules;
 import yardclock.core.course.PlanName;
 import yardclock.core.course.Station;
 import yardclock.core.course.TimingRules;
@@ -25,12 +26,13 @@ final class PlanReader {
         Block rules = plan.block("timing", "timing");
         TimingRules timing = RulesReader.timing(rules);
         DayRules day = RulesReader.day(plan.block("day", "day"));
+        HeatRules heat = HeatReader.read(plan);
         Wiring wiring = new Wiring();
         List<FieldUnit> units = new UnitReader(wiring).read(plan);
         List<Station> stations = new StationReader(wiring, day.startKind()).read(plan);
         checkCutOff(rules, timing, stations);
         plan.close();
-        return new ExamPlan(name, timing, day, stations, units);
+        return new ExamPlan(name, timing, day, stations, units, heat);
     }
 
     /** Nobody could pass a course whose shortest plausible splits together exceed the cut-off. */

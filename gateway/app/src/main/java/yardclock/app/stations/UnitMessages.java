@@ -206,7 +206,8 @@ public final class UnitMessages {
                 fields.wholeOrNull("globeCentiCelsius", low, UnitLimits.GLOBE_CENTI_MAX),
                 fields.wholeOrNull("windMmPerS", 0, UnitLimits.WIND_MILLIMETRES_MAX),
                 fields.wholeOrNull("solarWm2", 0, UnitLimits.SOLAR_WATTS_MAX),
-                fields.whole("tick", 0, UnitLimits.TICK_MAX));
+                fields.whole("tick", 0, UnitLimits.TICK_MAX),
+                fields.has("boot") ? fields.text("boot", BOOT) : "");
     }
 
     private static Decoded.Answer answer(String unit, Fields fields) {

@@ -6,7 +6,11 @@ import yardclock.core.course.SensorRef;
 import yardclock.core.course.Text;
 import yardclock.core.health.Unit;
 import yardclock.core.health.UnitStatus;
-import yardclock.core.heat.HeatWatch;
+import yardclock.core.heat.HeatReading;
+import yardclock.core.heat.ReadingLevel;
+import yardclock.core.heat.watch.HeatStatus;
+import yardclock.core.heat.watch.HeatStatus.Freshness;
+import yardclock.core.heat.watch.HeatWatch;
 import yardclock.core.passage.TimedEdge;
 import yardclock.core.ruling.Devices;
 import yardclock.core.run.CourseRun;
@@ -27,6 +31,8 @@ public record Picture(
         HeatWatch heat,
         Calibrations calibrations,
         SensorWatch watch) {
+    private static final List<String> LEVEL_WORDS =
+            List.of("normal", "caution", "more rest", "hold new releases", "stop");
 
     /** When the picture is for, and what the adapters and the engine have to warn of. */
     public record Moment(
@@ -50,18 +56,29 @@ public record Picture(
 
     private HeatView heatView() {
         long now = moment.gatewayMicros();
-        HeatWatch.Reading reading = heat.newest();
+        HeatStatus status = heat.status(now);
+        HeatReading reading = heat.newest();
         if (reading == null) {
-            return new HeatView(-1, heat.word(now), -1, 0, 0, -1, "no reading yet");
+            return new HeatView(status.level(), word(status), -1, 0, 0, -1, "no reading yet");
         }
+        ReadingLevel figures = heat.figures();
         return new HeatView(
-                heat.level(now),
-                heat.word(now),
-                reading.heatIndexDeci(),
+                status.level(),
+                word(status),
+                figures.indexDeciF(),
                 reading.centiCelsius(),
                 reading.centiPercent(),
-                now - reading.atMicros(),
-                "heat index from air temperature and humidity, sensor tolerance not added");
+                now - reading.measuredMicros(),
+                figures.method());
+    }
+
+    private static String word(HeatStatus status) {
+        if (!status.isUnknown()) {
+            return LEVEL_WORDS.get(status.level());
+        }
+        return status.freshness() == Freshness.NONE
+                ? "unknown: no reading yet"
+                : "unknown (was " + LEVEL_WORDS.get(status.was()) + ")";
     }
 
     int sensorState(SensorRef sensor) {

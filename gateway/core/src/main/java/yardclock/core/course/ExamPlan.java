@@ -14,10 +14,22 @@ public record ExamPlan(
         TimingRules timing,
         DayRules day,
         List<Station> stations,
-        List<FieldUnit> fieldUnits) {
+        List<FieldUnit> fieldUnits,
+        HeatRules heat) {
     public ExamPlan {
+        heat = heat == null ? HeatRules.DEFAULTS : heat;
         stations = List.copyOf(stations);
         fieldUnits = List.copyOf(fieldUnits);
+    }
+
+    /** A plan that says nothing of heat, as all of before bounds could be written in a plan. */
+    public ExamPlan(
+            PlanName name,
+            TimingRules timing,
+            DayRules day,
+            List<Station> stations,
+            List<FieldUnit> fieldUnits) {
+        this(name, timing, day, stations, fieldUnits, null);
     }
 
     public Optional<Station> station(String id) {

@@ -22,7 +22,8 @@ import yardclock.core.fact.Fact;
 import yardclock.core.fact.FactKind;
 import yardclock.core.fact.Gathering;
 import yardclock.core.health.Unit;
-import yardclock.core.heat.HeatWatch;
+import yardclock.core.heat.HeatReading;
+import yardclock.core.heat.watch.HeatWatch;
 import yardclock.core.passage.EdgeKey;
 import yardclock.core.result.Result;
 import yardclock.core.result.Results;
@@ -60,7 +61,6 @@ public final class Engine {
 
     private final Devices devices = new Devices();
     private final TabletClocks tablets = new TabletClocks();
-    private final HeatWatch heat = new HeatWatch();
     private final Alarms alarms = new Alarms();
     private final Account account = new Account();
     private Input.Epoch epoch;
@@ -80,6 +80,7 @@ public final class Engine {
     private CourseRun course;
     private Units units;
     private Decisions decisions;
+    private HeatWatch heat;
 
     /** Takes one entry; entries come in their order, without a hole. */
     public Outcome apply(Entry entry) {
@@ -94,11 +95,13 @@ public final class Engine {
         if (nowMicros >= dueMicros) {
             course.passTime(nowMicros, out);
             units.passTime(nowMicros, out);
+            heat.passTime(nowMicros);
         }
         Verdict verdict = take(entry.input(), out);
         if (course != null) {
             units.calibrations().giveWay(out);
             dueMicros = Math.min(course.nextDeadlineMicros(), units.nextDeadlineMicros());
+            dueMicros = Math.min(dueMicros, heat.nextDeadlineMicros());
         }
         out.facts().forEach(alarms::hear);
         return new Outcome(out.facts(), out.effects(), verdict, nextDeadlineMicros());
@@ -142,6 +145,7 @@ public final class Engine {
                 units.calibrations().interrupt(nowMicros, out);
                 course.beginLine(nowMicros, out);
                 units.beginLine(nowMicros);
+                heat.interrupt(nowMicros);
                 tablets.beginLine(course.lines().current());
             }
         }
@@ -165,6 +169,7 @@ public final class Engine {
         course.setSpeed(epoch == null ? 1 : epoch.speed());
         course.enter(roster);
         units = new Units(known, lines, course, account);
+        heat = new HeatWatch(plan.heat(), plan.day().workWatts(), nowMicros);
         Situation situation =
                 new Situation(
                         course, devices, units::sensorState, units.calibrations(), units.watch());
@@ -241,8 +246,25 @@ public final class Engine {
     }
 
     private void climate(Input.Climate reading, Gathering out) {
-        if (!heat.accept(nowMicros, reading.centiCelsius(), reading.centiPercent())) {
-            String words = "An impossible climate reading was refused.";
+        if (heat == null) {
+            return;
+        }
+        long measured = units.datedMicros(reading, nowMicros);
+        long wallMicros = wall.at(measured, epoch == null ? 1 : epoch.speed());
+        List<String> wrong =
+                heat.take(
+                        new HeatReading(
+                                HeatReading.From.sensor(reading.source()),
+                                nowMicros,
+                                measured,
+                                Math.floorDiv(wallMicros, 1_000_000),
+                                reading.centiCelsius(),
+                                reading.centiPercent(),
+                                reading.globeCentiCelsius(),
+                                reading.windMillimetresPerSecond(),
+                                reading.solarWattsPerSquareMetre()));
+        if (!wrong.isEmpty()) {
+            String words = "An impossible climate reading was refused. " + String.join(" ", wrong);
             out.conclude(Fact.aboutUnit(FactKind.ALARM, reading.source(), words));
         }
     }

@@ -264,7 +264,12 @@ public sealed interface Input {
         }
     }
 
-    /** A climate reading; absent quantities are null. */
+    /**
+     * A climate reading; absent quantities are null.
+     *
+     * @param boot which start of the unit {@code tick} counts from; empty from a unit that does not
+     *     say, and in journals from before units could say
+     */
     record Climate(
             String source,
             int centiCelsius,
@@ -272,8 +277,33 @@ public sealed interface Input {
             Integer globeCentiCelsius,
             Integer windMillimetresPerSecond,
             Integer solarWattsPerSquareMetre,
-            long tick)
+            long tick,
+            String boot)
             implements Input {
+        public Climate {
+            boot = boot == null ? "" : boot;
+        }
+
+        /** A reading of a unit that does not say since when its tick counts. */
+        public Climate(
+                String source,
+                int centiCelsius,
+                int centiPercent,
+                Integer globeCentiCelsius,
+                Integer windMillimetresPerSecond,
+                Integer solarWattsPerSquareMetre,
+                long tick) {
+            this(
+                    source,
+                    centiCelsius,
+                    centiPercent,
+                    globeCentiCelsius,
+                    windMillimetresPerSecond,
+                    solarWattsPerSquareMetre,
+                    tick,
+                    "");
+        }
+
         @Override
         public InputKind kind() {
             return InputKind.CLIMATE;

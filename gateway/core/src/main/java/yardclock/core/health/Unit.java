@@ -150,6 +150,12 @@ public final class Unit {
                 .map(dated -> placed(edge, dated, lines.carriedMicros(dated.line())));
     }
 
+    /** Where a tick that is no edge's lies in gateway time, without any guarantee. */
+    public Optional<Stamp> dated(String boot, long tick, long arrivedMicros, TimeLines lines) {
+        return clocks.date(boot, new StationTick(tick), new GatewayTime(arrivedMicros))
+                .map(dated -> dated.stamp().moved(lines.carriedMicros(dated.line())));
+    }
+
     private Placed placed(Waiting edge, UnitClocks.Dated dated, long carriedMicros) {
         Stamp corrected = corrected(edge.boot(), edge.arrivedMicros(), dated.stamp());
         Stamp inOrder = order.place(edge, corrected.moved(carriedMicros));

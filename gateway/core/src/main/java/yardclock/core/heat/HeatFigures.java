@@ -1,5 +1,7 @@
 package yardclock.core.heat;
 
+import yardclock.core.course.HeatRules;
+
 import java.math.BigDecimal;
 import java.util.List;
 
@@ -49,6 +51,6 @@ public record HeatFigures(
         if (!wrong.isEmpty()) {
             throw new IllegalArgumentException(String.join(" ", wrong));
         }
-        return new Reckoned(measured).figures();
+        return new Reckoned(measured, HeatRules.DEFAULTS).figures();
     }
 }

@@ -1,5 +1,7 @@
 package yardclock.core.heat;
 
+import yardclock.core.course.HeatRules;
+import yardclock.core.heat.HeatReason.Kind;
 import yardclock.core.heat.Instruments.Span;
 
 import java.math.BigDecimal;
@@ -18,17 +20,27 @@ final class Reckoned {
     private static final double DEFAULT_WORK_W = 415;
 
     private static final int DIGITS = 4;
+    private static final double DECI = 10;
+    private static final double CENTI = 100;
+
+    /** How far under a bound a value must be before a level may fall (heat design). */
+    private static final double MARGIN_F = 3;
+
+    private static final double MARGIN_C = 1;
     private static final double SUSPECT_DEW_POINT_C = 32;
 
     private final Measured measured;
     private final double t;
     private final double rh;
     private final double fahrenheit;
-    private final List<String> reasons = new ArrayList<>();
+    private final HeatRules rules;
+    private final List<HeatReason> reasons = new ArrayList<>();
     private int level;
+    private int heldLevel;
 
-    Reckoned(Measured measured) {
+    Reckoned(Measured measured, HeatRules rules) {
         this.measured = measured;
+        this.rules = rules;
         this.t = measured.celsius().doubleValue();
         this.rh = measured.percent().doubleValue();
         this.fahrenheit = HeatIndex.toFahrenheit(t);
@@ -36,11 +48,10 @@ final class Reckoned {
 
     HeatFigures figures() {
         WbgtReading wbgt = WbgtReading.of(measured);
-        double work =
-                measured.workWatts() == null ? DEFAULT_WORK_W : measured.workWatts().doubleValue();
+        double work = work();
         double chill = chill();
         double dewPoint = Vapour.dewPointC(t, rh);
-        judge(wbgt.high(), work, chill);
+        judge(index(), wbgt.high(), chill);
         return new HeatFigures(
                 rounded(HeatIndex.fahrenheit(fahrenheit, rh)),
                 HeatIndex.branch(fahrenheit, rh),
@@ -55,7 +66,7 @@ final class Reckoned {
                 rounded(WorkLimits.workMinutesUnacclimatized(wbgt.celsius(), work)),
                 Double.isNaN(chill) ? null : rounded(chill),
                 level,
-                List.copyOf(reasons),
+                reasons.stream().map(Reckoned::sentence).toList(),
                 cautions(dewPoint, !Double.isNaN(chill)));
     }
 
@@ -66,35 +77,85 @@ final class Reckoned {
                 : WindChill.fahrenheit(fahrenheit, WindChill.mph(measured.windMs().doubleValue()));
     }
 
-    private void judge(double wbgt, double work, double chill) {
-        Span index =
-                Instruments.SHT3X.span(
-                        (a, h) -> HeatIndex.fahrenheit(HeatIndex.toFahrenheit(a), h), t, rh);
-        for (int i = 0; i < HeatWatch.BOUNDS_DECI.length; i++) {
-            reach(i + 1, "heat index", index.high(), HeatWatch.BOUNDS_DECI[i] / 10.0, "°F");
-        }
-        reach(1, "WBGT", wbgt, WorkLimits.unacclimatizedC(work), "°C");
-        reach(2, "WBGT", wbgt, Math.min(27.8, WorkLimits.acclimatizedC(work)), "°C");
-        reach(3, "WBGT", wbgt, 30.1, "°C");
-        reach(4, "WBGT", wbgt, 32.2, "°C");
-        if (chill <= 32) {
-            raise(1, "The wind chill is " + tenth(chill) + " °F, at or below 32 °F.");
-        }
-        if (chill <= -18) {
-            raise(3, "The wind chill is " + tenth(chill) + " °F, at or below −18 °F.");
-        }
+    ReadingLevel level() {
+        WbgtReading wbgt = WbgtReading.of(measured);
+        Span index = index();
+        judge(index, wbgt.high(), chill());
+        return new ReadingLevel(
+                level,
+                heldLevel,
+                List.copyOf(reasons),
+                whole(HeatIndex.fahrenheit(fahrenheit, rh), DECI),
+                whole(index.high(), DECI),
+                whole(wbgt.celsius(), CENTI),
+                whole(wbgt.low(), CENTI),
+                whole(wbgt.high(), CENTI),
+                wbgt.method(),
+                whole(Vapour.dewPointC(t, rh), CENTI));
     }
 
-    private void reach(int to, String what, double value, double bound, String unit) {
+    private double work() {
+        return measured.workWatts() == null ? DEFAULT_WORK_W : measured.workWatts().doubleValue();
+    }
+
+    private Span index() {
+        return Instruments.SHT3X.span(
+                (a, h) -> HeatIndex.fahrenheit(HeatIndex.toFahrenheit(a), h), t, rh);
+    }
+
+    private void judge(Span index, double wbgtHigh, double chill) {
+        for (int i = 0; i < rules.indexDeciF().size(); i++) {
+            reach(i + 1, Kind.HEAT_INDEX, index.high(), rules.indexDeciF().get(i) / DECI);
+        }
+        double wbgt = wbgtHigh + rules.turnoutOrNone() / CENTI;
+        List<Integer> bounds = rules.wbgtCentiC();
+        double acclimatized = WorkLimits.acclimatizedC(work());
+        reach(1, Kind.WBGT, wbgt, WorkLimits.unacclimatizedC(work()));
+        reach(2, Kind.WBGT, wbgt, Math.min(bounds.get(0) / CENTI, acclimatized));
+        reach(3, Kind.WBGT, wbgt, bounds.get(1) / CENTI);
+        reach(4, Kind.WBGT, wbgt, bounds.get(2) / CENTI);
+        freeze(1, chill, rules.chillDeciF().get(0) / DECI);
+        freeze(3, chill, rules.chillDeciF().get(1) / DECI);
+    }
+
+    private void reach(int to, Kind kind, double value, double bound) {
+        double margin = kind == Kind.WBGT ? MARGIN_C : MARGIN_F;
+        if (value > bound - margin) {
+            heldLevel = Math.max(heldLevel, to);
+        }
         if (value >= bound) {
-            String may = "The " + what + " may be " + tenth(value) + ' ' + unit;
-            raise(to, may + " and reaches " + tenth(bound) + ' ' + unit + '.');
+            raise(to, kind, value, bound);
         }
     }
 
-    private void raise(int to, String reason) {
+    private void freeze(int to, double chill, double bound) {
+        if (chill < bound + MARGIN_F) {
+            heldLevel = Math.max(heldLevel, to);
+        }
+        if (chill <= bound) {
+            raise(to, Kind.WIND_CHILL, chill, bound);
+        }
+    }
+
+    private void raise(int to, Kind kind, double value, double bound) {
         level = Math.max(level, to);
-        reasons.add("Level " + to + ": " + reason);
+        reasons.add(new HeatReason(to, kind, whole(value, DECI), whole(bound, DECI)));
+    }
+
+    private static String sentence(HeatReason reason) {
+        String what = reason.kind().quantity();
+        String unit = ' ' + reason.kind().unit();
+        String value = tenth(reason.valueDeci()) + unit;
+        String bound = tenth(reason.boundDeci()) + unit;
+        return "Level "
+                + reason.level()
+                + (reason.kind() == Kind.WIND_CHILL
+                        ? ": The " + what + " is " + value + ", at or below " + bound + '.'
+                        : ": The " + what + " may be " + value + " and reaches " + bound + '.');
+    }
+
+    private static int whole(double value, double parts) {
+        return (int) Math.rint(value * parts);
     }
 
     private List<String> cautions(double dewPoint, boolean isChillSaid) {
@@ -128,7 +189,7 @@ final class Reckoned {
         return BigDecimal.valueOf(value).setScale(DIGITS, RoundingMode.HALF_UP);
     }
 
-    private static String tenth(double value) {
-        return BigDecimal.valueOf(value).setScale(1, RoundingMode.HALF_UP).toPlainString();
+    private static String tenth(int deci) {
+        return BigDecimal.valueOf(deci, 1).toPlainString().replace('-', '−');
     }
 }
