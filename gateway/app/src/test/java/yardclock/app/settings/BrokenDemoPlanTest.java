@@ -42,7 +42,13 @@ class BrokenDemoPlanTest {
                     "height",
                     "alsoTrippedBy",
                     "longestBlock",
-                    "fallback");
+                    "fallback",
+                    "heat",
+                    "indexScheme",
+                    "wbgtMoreRest",
+                    "wbgtHold",
+                    "wbgtStop",
+                    "gustAtClimbs");
 
     /** Keys whose values are free words or a name, so that only leaving them empty is wrong. */
     private static final Set<String> FREE = Set.of("en", "es", "department", "yard");
