@@ -22,8 +22,6 @@ import yardclock.core.fact.Fact;
 import yardclock.core.fact.FactKind;
 import yardclock.core.fact.Gathering;
 import yardclock.core.health.Unit;
-import yardclock.core.heat.HeatReading;
-import yardclock.core.heat.watch.HeatWatch;
 import yardclock.core.passage.EdgeKey;
 import yardclock.core.result.Result;
 import yardclock.core.result.Results;
@@ -80,7 +78,7 @@ public final class Engine {
     private CourseRun course;
     private Units units;
     private Decisions decisions;
-    private HeatWatch heat;
+    private Climates climates;
 
     /** Takes one entry; entries come in their order, without a hole. */
     public Outcome apply(Entry entry) {
@@ -95,13 +93,13 @@ public final class Engine {
         if (nowMicros >= dueMicros) {
             course.passTime(nowMicros, out);
             units.passTime(nowMicros, out);
-            heat.passTime(nowMicros);
+            climates.watch().passTime(nowMicros);
         }
         Verdict verdict = take(entry.input(), out);
         if (course != null) {
             units.calibrations().giveWay(out);
             dueMicros = Math.min(course.nextDeadlineMicros(), units.nextDeadlineMicros());
-            dueMicros = Math.min(dueMicros, heat.nextDeadlineMicros());
+            dueMicros = Math.min(dueMicros, climates.watch().nextDeadlineMicros());
         }
         out.facts().forEach(alarms::hear);
         return new Outcome(out.facts(), out.effects(), verdict, nextDeadlineMicros());
@@ -145,7 +143,7 @@ public final class Engine {
                 units.calibrations().interrupt(nowMicros, out);
                 course.beginLine(nowMicros, out);
                 units.beginLine(nowMicros);
-                heat.interrupt(nowMicros);
+                climates.watch().interrupt(nowMicros);
                 tablets.beginLine(course.lines().current());
             }
         }
@@ -169,7 +167,7 @@ public final class Engine {
         course.setSpeed(epoch == null ? 1 : epoch.speed());
         course.enter(roster);
         units = new Units(known, lines, course, account);
-        heat = new HeatWatch(plan.heat(), plan.day().workWatts(), nowMicros);
+        climates = new Climates(plan, known, lines, nowMicros);
         Situation situation =
                 new Situation(
                         course, devices, units::sensorState, units.calibrations(), units.watch());
@@ -246,26 +244,8 @@ public final class Engine {
     }
 
     private void climate(Input.Climate reading, Gathering out) {
-        if (heat == null) {
-            return;
-        }
-        long measured = units.datedMicros(reading, nowMicros);
-        long wallMicros = wall.at(measured, epoch == null ? 1 : epoch.speed());
-        List<String> wrong =
-                heat.take(
-                        new HeatReading(
-                                HeatReading.From.sensor(reading.source()),
-                                nowMicros,
-                                measured,
-                                Math.floorDiv(wallMicros, 1_000_000),
-                                reading.centiCelsius(),
-                                reading.centiPercent(),
-                                reading.globeCentiCelsius(),
-                                reading.windMillimetresPerSecond(),
-                                reading.solarWattsPerSquareMetre()));
-        if (!wrong.isEmpty()) {
-            String words = "An impossible climate reading was refused. " + String.join(" ", wrong);
-            out.conclude(Fact.aboutUnit(FactKind.ALARM, reading.source(), words));
+        if (climates != null) {
+            climates.read(reading, new Climates.Clock(nowMicros, wall, course.speed()), out);
         }
     }
 
@@ -309,10 +289,11 @@ public final class Engine {
         text.line("plan", planSha256).line("roster", rosterSha256).line("devices", devices);
         text.line("tablets", tablets);
         text.line("account", account);
-        text.line("heat", heat).line("alarms", alarms).line("decisions", decisions);
+        text.line("alarms", alarms).line("decisions", decisions);
         if (course != null) {
             course.describe(text);
             units.describe(text);
+            climates.describe(text);
         }
         return text.hex();
     }
@@ -402,7 +383,7 @@ public final class Engine {
                 units.all(),
                 List.copyOf(units.newest()),
                 devices,
-                heat,
+                climates.watch(),
                 units.calibrations(),
                 units.watch());
     }

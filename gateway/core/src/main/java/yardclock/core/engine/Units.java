@@ -94,20 +94,6 @@ final class Units {
         return unit == null ? -1 : unit.status().sensorState(sensor.sensor());
     }
 
-    /**
-     * When a climate reading was read off, as far as its unit's clock can say; when it came, where
-     * the unit does not say or the clock was never compared.
-     */
-    long datedMicros(Input.Climate reading, long nowMicros) {
-        Unit unit = units.get(reading.source());
-        if (unit == null || reading.boot().isEmpty()) {
-            return nowMicros;
-        }
-        return unit.dated(reading.boot(), reading.tick(), nowMicros, lines)
-                .map(stamp -> Math.min(nowMicros, stamp.micros()))
-                .orElse(nowMicros);
-    }
-
     void edge(Input.Edge edge, long nowMicros, Gathering out) {
         Unit unit = known(edge.unit(), out);
         if (unit == null) {
