@@ -27,6 +27,7 @@ public record TwinFigures(
         int passed,
         int failed,
         int undecided,
+        int voided,
         int splits,
         int confirmed,
         int falseIntervals,
@@ -47,6 +48,7 @@ public record TwinFigures(
                 count(results, OutcomeKind.FAILED_TIME)
                         + count(results, OutcomeKind.FAILED_CRITERION),
                 count(results, OutcomeKind.UNDECIDED),
+                count(results, OutcomeKind.VOID_RE_RUN),
                 splits.size(),
                 (int) splits.stream().filter(TwinFigures::isConfirmed).count(),
                 results.stream().mapToInt(r -> falseIntervals(r, day.book())).sum(),

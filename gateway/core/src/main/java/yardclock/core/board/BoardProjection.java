@@ -1,5 +1,6 @@
 package yardclock.core.board;
 
+import yardclock.core.result.OutcomeKind;
 import yardclock.core.result.Results;
 import yardclock.core.run.Attempt;
 import yardclock.core.run.CourseRun;
@@ -98,12 +99,18 @@ public final class BoardProjection {
     }
 
     private static final Comparator<Results.Headline> BY_TIME =
-            Comparator.comparing((Results.Headline r) -> r.officialMicros() < 0)
+            Comparator.comparing((Results.Headline r) -> !isRanked(r))
                     .thenComparingLong(Results.Headline::officialMicros)
                     .thenComparingInt(Results.Headline::number);
 
+    /** The time of a void attempt is kept, and compared with nobody's. */
+    private static boolean isRanked(Results.Headline result) {
+        return result.officialMicros() >= 0
+                && !result.outcome().equals(OutcomeKind.VOID_RE_RUN.word());
+    }
+
     private static int rank(Results.Headline result, List<LeaderboardFrame.Row> before) {
-        if (result.officialMicros() < 0) {
+        if (!isRanked(result)) {
             return 0;
         }
         if (before.isEmpty()) {

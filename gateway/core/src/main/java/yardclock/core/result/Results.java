@@ -4,6 +4,7 @@ import yardclock.core.course.ExamPlan;
 import yardclock.core.course.Station;
 import yardclock.core.course.TimingRules;
 import yardclock.core.run.Attempt;
+import yardclock.core.run.CreditLimit;
 import yardclock.core.run.Elapsed;
 import yardclock.core.run.Mark;
 import yardclock.core.run.OfficialTime;
@@ -130,11 +131,32 @@ public final class Results {
                         .isPresent();
     }
 
-    /** What ended the attempt early comes first, then a fault, then the time. */
+    /**
+     * What ended the attempt early comes first; then holds beyond what the plan credits, which make
+     * it void whatever happened in it; then a fault, then the time.
+     */
     private String outcome(Decision decision) {
         if (!attempt.ended().isEmpty()) {
             return attempt.ended();
         }
+        return switch (time.map(OfficialTime::limit).orElse(CreditLimit.WITHIN)) {
+            case WITHIN -> byWhatWasDone(decision);
+            case BEYOND -> OutcomeKind.VOID_RE_RUN.word();
+            case UNDECIDED -> byHoldsInDoubt(byWhatWasDone(decision));
+        };
+    }
+
+    /** For the candidate: what is passed with the credit stands, all else is run again. */
+    private String byHoldsInDoubt(String otherwise) {
+        boolean benefit = plan.timing().undecided() == TimingRules.UndecidedRule.CANDIDATES_BENEFIT;
+        if (!benefit) {
+            return OutcomeKind.UNDECIDED.word();
+        }
+        boolean isPassed = otherwise.equals(OutcomeKind.PASSED.word());
+        return isPassed ? otherwise : OutcomeKind.VOID_RE_RUN.word();
+    }
+
+    private String byWhatWasDone(Decision decision) {
         if (attempt.hasFault()) {
             return OutcomeKind.FAILED_CRITERION.word();
         }
@@ -158,14 +180,21 @@ public final class Results {
             case "passed" -> "Passed the timed part.";
             case "failed-time" -> "The official time is over the cut-off.";
             case "failed-criterion" -> "A criterion was not met.";
-            case "undecided" ->
-                    time.isPresent()
-                            ? "Within the timing uncertainty of the cut-off: to review."
-                            : noTime();
+            case "undecided" -> time.isPresent() ? inDoubt() : noTime();
+            case "void-re-run" ->
+                    "The holds took longer than the plan credits: the attempt is void and is run"
+                            + " again.";
             case "withdrawn" -> "Withdrew from the attempt.";
             case "no-show" -> "Did not come.";
             default -> outcome;
         };
+    }
+
+    private String inDoubt() {
+        return time.get().limit() == CreditLimit.UNDECIDED
+                ? "Whether the holds are within what the plan credits lies within the uncertainty"
+                        + " of their presses: to review."
+                : "Within the timing uncertainty of the cut-off: to review.";
     }
 
     private String noTime() {

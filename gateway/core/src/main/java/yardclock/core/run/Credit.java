@@ -1,5 +1,6 @@
 package yardclock.core.run;
 
+import yardclock.core.course.DayRules;
 import yardclock.core.time.Stamp;
 
 import java.util.List;
@@ -12,12 +13,13 @@ import java.util.Optional;
  *
  * @param lessMicros how much less the true credit may be
  * @param moreMicros how much more it may be
+ * @param limit whether one of the holds is longer than the plan credits
  */
-record Credit(long micros, long lessMicros, long moreMicros) {
-    private static final Credit NONE = new Credit(0, 0, 0);
+record Credit(long micros, long lessMicros, long moreMicros, CreditLimit limit) {
+    private static final Credit NONE = new Credit(0, 0, 0, CreditLimit.WITHIN);
 
     /** Empty when a hold that may have lain within the run has an end without a time. */
-    static Optional<Credit> of(List<Hold> holds, Mark start, Mark finish) {
+    static Optional<Credit> of(DayRules day, List<Hold> holds, Mark start, Mark finish) {
         Credit sum = NONE;
         for (Hold hold : holds) {
             if (isOutside(hold, start, finish)) {
@@ -26,9 +28,14 @@ record Credit(long micros, long lessMicros, long moreMicros) {
             if (!hold.isDated()) {
                 return Optional.empty();
             }
-            sum = sum.plus(hold, start, finish);
+            Credit one = NONE.plus(hold, start, finish);
+            sum = sum.plus(hold, start, finish).atLeast(CreditLimit.ofOne(one, day));
         }
-        return Optional.of(sum);
+        return Optional.of(sum.atLeast(CreditLimit.ofAll(sum, day)));
+    }
+
+    private Credit atLeast(CreditLimit other) {
+        return new Credit(micros, lessMicros, moreMicros, limit.orWorse(other));
     }
 
     /** Whether it was over before the start, or began after the finish, whatever the presses. */
@@ -67,7 +74,8 @@ record Credit(long micros, long lessMicros, long moreMicros) {
         return new Credit(
                 micros + within(hold, start, finish),
                 lessMicros + clocksLess + handLess(hold),
-                moreMicros + clocksMore + handMore(hold));
+                moreMicros + clocksMore + handMore(hold),
+                limit);
     }
 
     private static boolean isPair(Hold hold) {

@@ -14,8 +14,9 @@ import java.util.function.Function;
  * Never a sum of splits: one running clock, whose errors do not add up over the stations.
  *
  * @param creditMicros the credited holds; each end of one is a press, see {@link Credit}
+ * @param limit whether they are within what the plan credits; beyond it the attempt is void
  */
-public record OfficialTime(int number, Elapsed elapsed, long creditMicros) {
+public record OfficialTime(int number, Elapsed elapsed, long creditMicros, CreditLimit limit) {
 
     /**
      * Empty while either end is missing or was ruled void, while a hold is still open or has no
@@ -24,7 +25,7 @@ public record OfficialTime(int number, Elapsed elapsed, long creditMicros) {
     public static Optional<OfficialTime> of(ExamPlan plan, Attempt attempt) {
         Mark start = end(attempt, plan.stations().get(0), Turn::start);
         Mark finish = end(attempt, plan.last(), Turn::finish);
-        return of(attempt, start, finish, attempt.keptShift());
+        return of(plan, attempt, new Ends(start, finish), attempt.keptShift());
     }
 
     /**
@@ -34,21 +35,17 @@ public record OfficialTime(int number, Elapsed elapsed, long creditMicros) {
     public static Optional<OfficialTime> settled(ExamPlan plan, Attempt attempt) {
         Mark start = end(attempt, plan.stations().get(0), Turn::settledStart);
         Mark finish = end(attempt, plan.last(), Turn::settledFinish);
-        return of(attempt, start, finish, Optional.empty());
+        return of(plan, attempt, new Ends(start, finish), Optional.empty());
     }
 
     /** How the time lines of the run lie to each other as far as is known now. */
     static Optional<Shift> shift(ExamPlan plan, Attempt attempt) {
         Mark start = end(attempt, plan.stations().get(0), Turn::start);
         Mark finish = end(attempt, plan.last(), Turn::finish);
-        return shift(attempt, start, finish);
-    }
-
-    private static Optional<Shift> shift(Attempt attempt, Mark start, Mark finish) {
         if (start == null || finish == null) {
             return Optional.empty();
         }
-        return Credit.of(attempt.holds(), start, finish)
+        return Credit.of(plan.day(), attempt.holds(), start, finish)
                 .flatMap(c -> Stretches.of(attempt, start, finish).shift(attempt.lines));
     }
 
@@ -58,11 +55,13 @@ public record OfficialTime(int number, Elapsed elapsed, long creditMicros) {
      * @param kept the shift to go by; empty for the one that is known now
      */
     private static Optional<OfficialTime> of(
-            Attempt attempt, Mark start, Mark finish, Optional<Shift> kept) {
+            ExamPlan plan, Attempt attempt, Ends ends, Optional<Shift> kept) {
+        Mark start = ends.start;
+        Mark finish = ends.finish;
         if (start == null || finish == null || attempt.isHeld()) {
             return Optional.empty();
         }
-        Optional<Credit> credit = Credit.of(attempt.holds(), start, finish);
+        Optional<Credit> credit = Credit.of(plan.day(), attempt.holds(), start, finish);
         if (credit.isEmpty()) {
             return Optional.empty();
         }
@@ -73,8 +72,12 @@ public record OfficialTime(int number, Elapsed elapsed, long creditMicros) {
         }
         Shift apart = stretches.apart(attempt.lines, shift.get());
         Elapsed elapsed = Elapsed.across(start, finish, apart).less(credit.get());
-        return Optional.of(new OfficialTime(attempt.number(), elapsed, credit.get().micros()));
+        return Optional.of(
+                new OfficialTime(
+                        attempt.number(), elapsed, credit.get().micros(), credit.get().limit()));
     }
+
+    private record Ends(Mark start, Mark finish) {}
 
     private static Mark end(Attempt attempt, Station station, Function<Turn, Mark> of) {
         Turn turn = attempt.turnAt(station.id()).orElse(null);
