@@ -11,11 +11,13 @@ import picocli.CommandLine.Spec;
 import yardclock.app.json.Json;
 import yardclock.core.heat.HeatFigures;
 import yardclock.core.heat.Measured;
+import yardclock.core.heat.Sky;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.DateTimeException;
 import java.time.OffsetDateTime;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
@@ -80,6 +82,14 @@ final class HeatCommand implements Callable<Integer> {
     @Option(names = "--work", paramLabel = "W", description = "metabolic rate, else 415")
     private String work;
 
+    @Option(
+            names = "--sky",
+            paramLabel = "SKY",
+            description =
+                    "sun, clouds or shade: what the sun does where nothing measures it; sun and"
+                            + " clouds give a range")
+    private String sky;
+
     @Option(names = "--fahrenheit", description = "the temperatures are given in °F")
     private boolean isFahrenheit;
 
@@ -95,7 +105,8 @@ final class HeatCommand implements Callable<Integer> {
                         number("--solar", solar),
                         place(),
                         number("--pressure", pressure),
-                        number("--work", work));
+                        number("--work", work),
+                        sky());
         List<String> wrong = measured.wrong();
         if (!wrong.isEmpty()) {
             throw new RefusedException(String.join(" ", wrong));
@@ -103,6 +114,19 @@ final class HeatCommand implements Callable<Integer> {
         ObjectWriter writer = Json.mapper().writer();
         spec.commandLine().getOut().println(writer.writeValueAsString(HeatFigures.of(measured)));
         return 0;
+    }
+
+    private Sky sky() throws RefusedException {
+        if (sky == null) {
+            return null;
+        }
+        return Arrays.stream(Sky.values())
+                .filter(one -> one.name().equalsIgnoreCase(sky))
+                .findFirst()
+                .orElseThrow(
+                        () ->
+                                new RefusedException(
+                                        "--sky " + sky + " is none of sun, clouds and shade."));
     }
 
     private Measured.Place place() throws RefusedException {

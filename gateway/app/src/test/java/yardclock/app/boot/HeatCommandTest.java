@@ -111,6 +111,20 @@ class HeatCommandTest {
     }
 
     @Test
+    void a_declared_sun_gives_a_range_and_acts_by_its_upper_end() throws Exception {
+        // liljegren.csv, 30 °C, 50 %, 2 m/s, 900 W/m²: 28.89 by the authors' own program.
+        JsonNode out =
+                figures(
+                        "--temperature 30 --humidity 50 --wind 2 --sky sun --pressure 1010 --when"
+                                + " 2024-07-15T13:00:00-05:00 --lat 33 --lon -84");
+        assertThat(out.path("method").asText()).isEqualTo("range for the declared sun");
+        double high = out.path("wbgtHighC").asDouble();
+        assertThat(28.89).isBetween(out.path("wbgtLowC").asDouble(), high);
+        assertThat(out.path("reasons").toString()).contains("The WBGT may be 29.");
+        assertThat(out.path("cautions").toString()).doesNotContain("shade only");
+    }
+
+    @Test
     void without_wind_nothing_is_said_of_wind_chill() throws Exception {
         assertThat(figures("--temperature 0 --humidity 50").path("windChillF").isNull()).isTrue();
     }
@@ -127,7 +141,8 @@ class HeatCommandTest {
                 "--temperature 30 --humidity 50 --solar 800",
                 "--temperature 30 --humidity 50 --wind 1 --solar 800 --lat 3 --lon 4",
                 "--temperature 30 --humidity 50 --when yesterday --lat 3 --lon 4",
-                "--temperature 30 --humidity 50 --work 5"
+                "--temperature 30 --humidity 50 --work 5",
+                "--temperature 30 --humidity 50 --sky blue"
             })
     void what_no_formula_holds_for_is_refused_with_a_sentence(String arguments) {
         assertThat(heat(arguments)).isEqualTo(1);

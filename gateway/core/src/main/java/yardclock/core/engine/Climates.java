@@ -47,7 +47,8 @@ final class Climates {
                                 reading.centiPercent(),
                                 reading.globeCentiCelsius(),
                                 reading.windMillimetresPerSecond(),
-                                reading.solarWattsPerSquareMetre()));
+                                reading.solarWattsPerSquareMetre(),
+                                null));
         if (!wrong.isEmpty()) {
             String words = "An impossible climate reading was refused. " + String.join(" ", wrong);
             out.conclude(Fact.aboutUnit(FactKind.ALARM, reading.source(), words));

@@ -14,6 +14,7 @@ import java.util.Comparator;
  * @param epochSecond the same by the wall clock, for the place of the sun and nothing else
  * @param windMmPerS wind at 2 m
  * @param solarWm2 sunlight on a level surface
+ * @param sky what was declared of the sun when it came; null while nobody said anything
  */
 public record HeatReading(
         From from,
@@ -24,7 +25,8 @@ public record HeatReading(
         int centiPercent,
         Integer globeCentiCelsius,
         Integer windMmPerS,
-        Integer solarWm2) {
+        Integer solarWm2,
+        Sky sky) {
 
     /** A day's order by when it was read off; equal only when nothing but the arrival differs. */
     public static final Comparator<HeatReading> BY_MEASURING =
@@ -91,7 +93,8 @@ public record HeatReading(
                 lacksForModel(rules) ? null : scaled(solarWm2, 0),
                 place,
                 null,
-                BigDecimal.valueOf(workWatts));
+                BigDecimal.valueOf(workWatts),
+                sky);
     }
 
     private static BigDecimal scaled(Integer value, int digits) {

@@ -18,6 +18,7 @@ import java.util.Objects;
  * @param place where and when the sunlight was measured
  * @param hectopascal air pressure, hPa; standard where it is null
  * @param workWatts metabolic rate of the work, W
+ * @param sky what was said of the sun; asked only where neither globe nor sunlight was measured
  */
 public record Measured(
         BigDecimal celsius,
@@ -28,7 +29,8 @@ public record Measured(
         BigDecimal solarWm2,
         Place place,
         BigDecimal hectopascal,
-        BigDecimal workWatts) {
+        BigDecimal workWatts,
+        Sky sky) {
     private static final long YEAR_1950 = -631_152_000;
     private static final long YEAR_2050 = 2_524_608_000L;
 

@@ -160,7 +160,8 @@ final class Reckoned {
 
     private List<String> cautions(double dewPoint, boolean isChillSaid) {
         List<String> cautions = new ArrayList<>();
-        if (measured.globe() == null && !measured.needsModel()) {
+        boolean isSunSaid = measured.sky() != null && measured.sky().isSunlit();
+        if (measured.globe() == null && !measured.needsModel() && !isSunSaid) {
             cautions.add(
                     "This WBGT holds in the shade only. In the sun the true value is about 2.6 to"
                             + " 6.3 °C higher: measure the globe, or give the sunlight.");

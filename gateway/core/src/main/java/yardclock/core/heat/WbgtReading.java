@@ -12,7 +12,7 @@ import java.util.function.ToDoubleBiFunction;
  * @param method how it was had, in words
  */
 record WbgtReading(double celsius, double low, double high, String method) {
-    private static final double PASCAL = 100;
+    static final double PASCAL = 100;
 
     /** A globe this much warmer than the air stands in the sun (common practice, no source). */
     private static final double SUNLIT_K = 4;
@@ -33,7 +33,12 @@ record WbgtReading(double celsius, double low, double high, String method) {
         if (measured.globe() != null) {
             return partMeasured(measured);
         }
-        return measured.needsModel() ? modelled(measured) : shade(measured);
+        if (measured.needsModel()) {
+            return modelled(measured);
+        }
+        boolean isSunlit = measured.sky() != null && measured.sky().isSunlit();
+        DeclaredSun declared = new DeclaredSun(measured);
+        return isSunlit && declared.isUp() ? declared.reading() : shade(measured);
     }
 
     private static WbgtReading measured(Measured m) {

@@ -38,8 +38,13 @@ record Weather(
         return percent / 100 * MoistAir.saturation(kelvin());
     }
 
-    private double outside() {
+    /** Light on a level surface outside the atmosphere, W/m². */
+    static double outside(Sun sun) {
         return SOLAR_CONSTANT * Math.max(0, sun.cosZenith()) / (sun.distance() * sun.distance());
+    }
+
+    private double outside() {
+        return outside(sun);
     }
 
     private double clearness() {

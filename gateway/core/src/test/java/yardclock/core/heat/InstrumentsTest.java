@@ -38,6 +38,8 @@ class InstrumentsTest {
                         (t, rh) -> Wbgt.inShade(t, rh, WetBulb.STANDARD_PA, Wbgt.INDOOR_WIND_MS),
                         WBGT);
         compare(row, new Instruments(0.5, 3), shade, "shade_lo", "shade_hi");
+        compareHigh(row, new Instruments(0.2, 2), shade, "shade_hi_0.2C2pct");
+        compareHigh(row, new Instruments(1, 5), shade, "shade_hi_1C5pct");
         Sun sun = Sun.at(Instant.parse("2024-07-15T18:00:00Z").getEpochSecond(), 33.0, -84.0);
         Figure sunlit =
                 new Figure(
@@ -58,7 +60,14 @@ class InstrumentsTest {
         assertThat(span.low() - value)
                 .as(low)
                 .isCloseTo(row.number(low), within(figure.tolerance()));
-        assertThat(span.high() - value)
+        compareHigh(row, instruments, figure, high);
+    }
+
+    private static void compareHigh(Row row, Instruments instruments, Figure figure, String high) {
+        double t = row.number("t_c");
+        double rh = row.number("rh_pct");
+        double value = figure.of().applyAsDouble(t, rh);
+        assertThat(instruments.span(figure.of(), t, rh).high() - value)
                 .as(high)
                 .isCloseTo(row.number(high), within(figure.tolerance()));
     }

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import yardclock.core.ReferenceTable;
 import yardclock.core.ReferenceTable.Row;
 
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
 
@@ -94,6 +95,66 @@ class WbgtTest {
         // knowledge of almanacs, from memory).
         Sun january = Sun.at(Instant.parse("2024-01-03T00:00:00Z").getEpochSecond(), 0, 0);
         assertThat(january.distance()).isCloseTo(0.9833, within(0.0002));
+    }
+
+    @ParameterizedTest
+    @MethodSource("outdoors")
+    void a_declared_sun_gives_a_range_that_holds_what_the_program_gives(Row row) {
+        double wind = row.number("wind_2m_ms");
+        double solar = row.number("solar_wm2");
+        if (solar < 650 || wind < 0.5 || wind > 4) {
+            return; // Not what "the sun shines on the yard" means at one o'clock in July.
+        }
+        for (String measured : List.of("", "wind", "place", "wind place")) {
+            WbgtReading range = WbgtReading.of(declared(row, Sky.SUN, measured));
+            assertThat(range.method()).startsWith("range for the declared sun");
+            assertThat(row.number("wbgt_c"))
+                    .as("measured: %s", measured)
+                    .isBetween(range.low() - 0.1, range.high() + 0.1);
+            assertThat(range.low()).isGreaterThan(inShade(row));
+        }
+        // More is known, less is possible.
+        WbgtReading all = WbgtReading.of(declared(row, Sky.SUN, "wind place"));
+        WbgtReading none = WbgtReading.of(declared(row, Sky.SUN, ""));
+        assertThat(all.high() - all.low()).isLessThan(none.high() - none.low());
+    }
+
+    private static double inShade(Row row) {
+        return Wbgt.inShade(row.number("t_c"), row.number("rh_pct"), 101_000, 3);
+    }
+
+    private static Measured declared(Row row, Sky sky, String measured) {
+        Measured.Place place =
+                new Measured.Place(
+                        Instant.parse("2024-07-15T18:00:00Z").getEpochSecond(),
+                        new BigDecimal("33"),
+                        new BigDecimal("-84"));
+        return new Measured(
+                new BigDecimal(row.text("t_c")),
+                new BigDecimal(row.text("rh_pct")),
+                null,
+                null,
+                measured.contains("wind") ? new BigDecimal(row.text("wind_2m_ms")) : null,
+                null,
+                measured.contains("place") ? place : null,
+                new BigDecimal("1010"),
+                null,
+                sky);
+    }
+
+    @Test
+    void in_declared_shade_or_by_night_the_shade_form_stands() {
+        Row row = outdoors().get(0);
+        assertThat(WbgtReading.of(declared(row, Sky.SHADE, "")).method()).startsWith("shade only");
+        Measured.Place night =
+                new Measured.Place(
+                        Instant.parse("2024-07-15T06:00:00Z").getEpochSecond(),
+                        new BigDecimal("33"),
+                        new BigDecimal("-84"));
+        BigDecimal thirty = new BigDecimal("30");
+        Measured byNight =
+                new Measured(thirty, thirty, null, null, null, null, night, null, null, Sky.SUN);
+        assertThat(WbgtReading.of(byNight).method()).startsWith("shade only");
     }
 
     @Test

@@ -38,8 +38,10 @@ class WorkLimitsTest {
     @ParameterizedTest
     @CsvSource({"233, 29.47", "349, 27.46", "465, 26.02", "580, 24.92"})
     void limits_are_those_printed_elsewhere(double watts, double printed) {
-        // Independent published values, named in niosh_limits.csv's # line.
-        assertThat(WorkLimits.acclimatizedC(watts)).isCloseTo(printed, within(0.01));
+        // Independent published values, named in niosh_limits.csv's # line. The first is printed
+        // 29.47 where the equation gives 29.4754: rounded down there, so a hair over half a digit.
+        double tolerance = watts == 233 ? 0.0055 : 0.005;
+        assertThat(WorkLimits.acclimatizedC(watts)).isCloseTo(printed, within(tolerance));
     }
 
     @ParameterizedTest

@@ -186,7 +186,8 @@ class HeatWatchTest {
 
     private static HeatReading globe(int centiCelsius, int globeCentiCelsius) {
         HeatReading.From from = HeatReading.From.sensor("yard");
-        return new HeatReading(from, 0, 0, 0, centiCelsius, 4_000, globeCentiCelsius, null, null);
+        return new HeatReading(
+                from, 0, 0, 0, centiCelsius, 4_000, globeCentiCelsius, null, null, null);
     }
 
     @Test

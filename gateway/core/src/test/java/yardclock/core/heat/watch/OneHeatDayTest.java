@@ -233,7 +233,8 @@ class OneHeatDayTest {
                 r.centiPercent(),
                 r.globeCentiCelsius(),
                 r.windMmPerS(),
-                r.solarWm2());
+                r.solarWm2(),
+                r.sky());
     }
 
     @ParameterizedTest

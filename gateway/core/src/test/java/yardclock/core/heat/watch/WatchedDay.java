@@ -57,6 +57,7 @@ final class WatchedDay {
                         PERCENT,
                         null,
                         null,
+                        null,
                         null));
     }
 
@@ -77,6 +78,7 @@ final class WatchedDay {
                 0,
                 centiCelsius,
                 centiPercent,
+                null,
                 null,
                 null,
                 null);
