@@ -3,21 +3,21 @@ package yardclock.core.heat;
 /**
  * What somebody says of the sun where people work, when no globe and no sunlight is measured.
  *
- * <p>How much of the light outside the atmosphere reaches the ground, as a share, is our own
- * estimate; 0.85 is the outdoor model's own clearest sky.
+ * <p>How much of the light outside the atmosphere reaches the ground, in percent, is our own
+ * estimate; 85 is the outdoor model's own clearest sky.
  */
 public enum Sky {
     SHADE(0, 0),
     /** The sun comes and goes, or shines through thin cloud. */
-    CLOUDS(0.15, 0.75),
-    SUN(0.5, 0.85);
+    CLOUDS(15, 75),
+    SUN(50, 85);
 
-    private final double least;
-    private final double most;
+    private final int leastPercent;
+    private final int mostPercent;
 
-    Sky(double least, double most) {
-        this.least = least;
-        this.most = most;
+    Sky(int leastPercent, int mostPercent) {
+        this.leastPercent = leastPercent;
+        this.mostPercent = mostPercent;
     }
 
     boolean isSunlit() {
@@ -25,10 +25,10 @@ public enum Sky {
     }
 
     double least() {
-        return least;
+        return leastPercent / 100.0;
     }
 
     double most() {
-        return most;
+        return mostPercent / 100.0;
     }
 }
