@@ -226,6 +226,58 @@ class DossierCommandTest {
     }
 
     @Test
+    void a_page_to_print_is_made_from_the_journal_or_from_a_file_that_holds() throws Exception {
+        made();
+        Path direct = directory.resolve("direct.html");
+        Path checked = directory.resolve("checked.html");
+        assertThat(
+                        run(
+                                "dossier",
+                                "--number",
+                                2,
+                                "--journal",
+                                journal,
+                                "--as",
+                                "html",
+                                "--language",
+                                "es",
+                                "--to",
+                                direct))
+                .as("%s", said)
+                .isZero();
+        assertThat(
+                        run(
+                                "dossier",
+                                "--check",
+                                dossier,
+                                "--as",
+                                "html",
+                                "--language",
+                                "es",
+                                "--to",
+                                checked))
+                .as("%s", said)
+                .isZero();
+        assertThat(Files.readString(direct)).contains("Expediente del número 2", "Aprobado");
+        assertThat(checked).hasSameTextualContentAs(direct);
+    }
+
+    @Test
+    void no_page_is_made_of_a_file_that_does_not_hold_or_is_of_the_first_version()
+            throws Exception {
+        ObjectNode forged = (ObjectNode) made();
+        forged.put("number", 3);
+        Path file = directory.resolve("forged.json");
+        Path page = directory.resolve("forged.html");
+        Files.write(file, Json.mapper().writeValueAsBytes(forged));
+        assertThat(run("dossier", "--check", file, "--as", "html", "--to", page)).isEqualTo(1);
+        Files.write(file, ofFirstVersion(2));
+        assertThat(run("dossier", "--check", file, "--as", "html", "--to", page)).isEqualTo(1);
+        assertThat(said.toString()).contains("Make it anew from the journal.");
+        assertThat(page).doesNotExist();
+    }
+
+    @Test
     void on_a_rough_day_every_numbers_timeline_follows_from_its_own_entries(@TempDir Path rough)
             throws Exception {
         Path day = DayJournals.writeRough(SEED, 8, rough);

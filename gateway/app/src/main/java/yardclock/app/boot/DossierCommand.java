@@ -7,9 +7,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 import yardclock.app.journal.JournalRefusedException;
+import yardclock.app.records.paper.Language;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
@@ -21,7 +23,7 @@ import java.util.concurrent.Callable;
         name = "dossier",
         description = {
             "Writes one attempt's whole timeline as JSON, with the entries it follows from and the"
-                    + " proof that they stand in the journal.",
+                    + " proof that they stand in the journal; or as a page to print.",
             "With --check it verifies such a file without the journal. Compare the head it prints"
                     + " with one you know from elsewhere."
         },
@@ -34,6 +36,32 @@ final class DossierCommand implements Callable<Integer> {
 
     @ArgGroup(exclusive = true, multiplicity = "1")
     private Work work;
+
+    @Option(
+            names = "--as",
+            paramLabel = "FORM",
+            description =
+                    "${COMPLETION-CANDIDATES}: json holds the proof and can be checked, html is a"
+                            + " page to print. With --check and html, the page of that file is"
+                            + " written when it holds")
+    private Form as = Form.JSON;
+
+    @Option(
+            names = "--language",
+            paramLabel = "LANGUAGE",
+            description = "of the page: ${COMPLETION-CANDIDATES}")
+    private Language language = Language.EN;
+
+    @Option(
+            names = "--to",
+            paramLabel = "FILE",
+            description = "where to write it; else dossier-NUMBER.json or .html here")
+    private Path to;
+
+    private enum Form {
+        JSON,
+        HTML
+    }
 
     /** Make one or check one. */
     private static final class Work {
@@ -68,12 +96,6 @@ final class DossierCommand implements Callable<Integer> {
                         "the time zone to give times of day in, as America/Denver; else this"
                                 + " machine's")
         private ZoneId zone = ZoneId.systemDefault();
-
-        @Option(
-                names = "--to",
-                paramLabel = "FILE",
-                description = "where to write it; else dossier-NUMBER.json here")
-        private Path to;
     }
 
     @Override
@@ -87,20 +109,31 @@ final class DossierCommand implements Callable<Integer> {
         }
         try {
             DossierFile made = new DossierMaker(from.journal, from.zone).make(from.number);
-            Path to = from.to == null ? Path.of("dossier-" + from.number + ".json") : from.to;
-            Files.write(to, made.bytes());
             PrintWriter out = spec.commandLine().getOut();
-            out.println("Written: " + to);
+            write(made, out);
             tell(made, out);
             return 0;
         } catch (JournalRefusedException e) {
             throw new RefusedException(e.getMessage(), e);
-        } catch (IOException e) {
-            throw new RefusedException("It can't be written: " + e.getMessage(), e);
         }
     }
 
-    private int check(Path file) {
+    private void write(DossierFile dossier, PrintWriter out) throws RefusedException {
+        byte[] bytes =
+                as == Form.JSON
+                        ? dossier.bytes()
+                        : new DossierPrint(dossier).html(language).getBytes(StandardCharsets.UTF_8);
+        String ending = as == Form.JSON ? ".json" : ".html";
+        Path file = to == null ? Path.of("dossier-" + dossier.number() + ending) : to;
+        try {
+            Files.write(file, bytes);
+        } catch (IOException e) {
+            throw new RefusedException("It can't be written: " + e.getMessage(), e);
+        }
+        out.println("Written: " + file);
+    }
+
+    private int check(Path file) throws RefusedException {
         DossierFile read;
         try {
             read = DossierFile.read(file);
@@ -118,6 +151,9 @@ final class DossierCommand implements Callable<Integer> {
                 "It holds: each entry hashes as stated, the chain leads to the head, and what is"
                         + " shown follows from the entries.");
         tell(read, out);
+        if (as == Form.HTML) {
+            write(read, out);
+        }
         return 0;
     }
 

@@ -1,5 +1,7 @@
 package yardclock.app.records;
 
+import yardclock.app.records.paper.Markup;
+
 /** Builds HTML from our own tags and other people's text; the text is always escaped. */
 final class Html {
     private final StringBuilder html = new StringBuilder();
@@ -30,20 +32,8 @@ final class Html {
         return raw(row.append("</tr>").toString());
     }
 
-    static String escape(String text) {
-        StringBuilder escaped = new StringBuilder(text.length() + 16);
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            switch (c) {
-                case '&' -> escaped.append("&amp;");
-                case '<' -> escaped.append("&lt;");
-                case '>' -> escaped.append("&gt;");
-                case '"' -> escaped.append("&quot;");
-                case '\'' -> escaped.append("&#39;");
-                default -> escaped.append(c);
-            }
-        }
-        return escaped.toString();
+    private static String escape(String text) {
+        return Markup.escape(text);
     }
 
     @Override

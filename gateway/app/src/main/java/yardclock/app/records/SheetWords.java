@@ -12,8 +12,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** The telling sheet's fixed words in both languages. */
-final class SheetWords {
+/** The documents' fixed words in both languages. */
+public final class SheetWords {
     private static final Map<String, Text> OUTCOMES = new TreeMap<>();
     private static final Map<String, Text> STATES = new TreeMap<>();
 
@@ -54,15 +54,15 @@ final class SheetWords {
         STATES.put(word, new Text(en, es));
     }
 
-    static Text outcome(String word) {
+    public static Text outcome(String word) {
         return OUTCOMES.getOrDefault(word, new Text(word, word));
     }
 
-    static Text state(String word) {
+    public static Text state(String word) {
         return STATES.getOrDefault(word, new Text(word, word));
     }
 
-    static Text decision(String word) {
+    public static Text decision(String word) {
         return switch (word) {
             case "within" -> new Text("within the cut-off", "dentro del límite");
             case "over" -> new Text("over the cut-off", "por encima del límite");
@@ -75,7 +75,7 @@ final class SheetWords {
     }
 
     /** What an interval consists of, in milliseconds; parts that are nothing are left out. */
-    static Text parts(Elapsed.Parts parts) {
+    public static Text parts(Elapsed.Parts parts) {
         List<String> en = new ArrayList<>();
         List<String> es = new ArrayList<>();
         part(parts.clockMicros(), "clocks", "relojes", en, es);
@@ -96,7 +96,7 @@ final class SheetWords {
     }
 
     /** The plan's rule that led from the interval to the decision. */
-    static Text rule(String decision, UndecidedRule undecided) {
+    public static Text rule(String decision, UndecidedRule undecided) {
         if (decision.isEmpty()) {
             return new Text("–", "–");
         }
