@@ -3,7 +3,7 @@ import { html, nothing } from "lit";
 import { patch } from "../parts/stations.js";
 import { sheet } from "../parts/sheet.js";
 import { say, code } from "../lib/say.js";
-import { acts } from "../lib/acts.js";
+import { acts, reasonsFor } from "../lib/acts.js";
 import { minutesTenths } from "../lib/times.js";
 
 export function doneList(page, done) {
@@ -38,6 +38,22 @@ function line(page, one) {
         aria-label="${say("done.sheet")}: ${one.number}"
         @click=${() => sheet(page, one.number)}
       >${say("done.sheet")}</button>
+      ${page.button(`again-${one.number}`, say("control.run-again"), () => runAgain(page, one.number), {
+        aria: `${say("control.run-again")}: ${one.number}`,
+      })}
     </div>` : nothing}
   </li>`;
+}
+
+async function runAgain(page, number) {
+  const answer = await page.ask.put({
+    title: say("control.run-again-why", { number }),
+    body: () => html`<p>${say("control.run-again-what")}</p>`,
+    choices: reasonsFor.runAgain.map((reason) => [reason, say(`reason.${reason}`)]),
+    words: true,
+    yes: say("control.run-again-yes"),
+  });
+  if (!answer) return;
+  const act = acts.runAgain(number, answer.choice, answer.words);
+  page.act(`again-${number}`, act, { quiet: true });
 }

@@ -42,6 +42,7 @@ export const acts = {
   }),
   equipmentFault: (number, station, words) => ({ act: "equipment-fault", number, station, words }),
   stopOne: (number, reason, words) => ({ act: "stop-one", number, reason, words }),
+  runAgain: (number, reason, words) => ({ act: "run-again", number, reason, words }),
   swapOrder: (number, otherNumber, reason, words) => ({
     act: "swap-order", number, otherNumber, reason, words,
   }),
@@ -57,5 +58,6 @@ export const reasonsFor = {
   hand: ["sensor-failed", "sensor-tripped-by-other", "equipment-fault", "other"],
   holdOne: ["equipment-fault", "medical", "station-not-ready", "course-blocked", "other"],
   byHand: ["sensor-failed", "equipment-fault", "staffing", "other"],
+  runAgain: ["equipment-fault", "course-blocked", "staffing", "sensor-failed", "weather", "other"],
   holdAll: ["weather", "medical", "staffing", "course-blocked", "equipment-fault", "other"],
 };

@@ -133,6 +133,7 @@ export const codes = {
     "El resultado ya se comunicó.",
   ],
   "refusal.already-done": ["This attempt is over.", "Este intento ha terminado."],
+  "refusal.not-over": ["This attempt is not over yet.", "Este intento aún no ha terminado."],
   "refusal.unknown-sensor": [
     "This field unit has no such sensor to trip.",
     "Esta unidad no tiene ese sensor para accionar.",

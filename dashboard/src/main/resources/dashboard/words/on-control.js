@@ -56,6 +56,16 @@ export const onControl = {
   "control.done": ["Done", "Terminados"],
   "control.nobody-done": ["Nobody is done yet.", "Nadie ha terminado aún."],
   "control.tell": ["Told", "Comunicado"],
+  "control.run-again": ["Run again", "Repetir el recorrido"],
+  "control.run-again-why": [
+    "Number {number} runs again: why?",
+    "El número {number} repite el recorrido: ¿por qué?",
+  ],
+  "control.run-again-what": [
+    "This attempt becomes void and stays on record. The candidate waits behind everybody, for full rest.",
+    "Este intento queda anulado y consta en el registro. El aspirante espera detrás de todos, para descansar.",
+  ],
+  "control.run-again-yes": ["Void it and run again", "Anular y repetir"],
   "control.told": ["told", "comunicado"],
   "control.not-told": ["not told yet", "sin comunicar"],
   "control.alarms": ["Alarms", "Alarmas"],

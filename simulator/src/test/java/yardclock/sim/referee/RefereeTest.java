@@ -95,6 +95,7 @@ class RefereeTest {
         return new Result(
                 number,
                 1,
+                1,
                 "passed",
                 "",
                 0,

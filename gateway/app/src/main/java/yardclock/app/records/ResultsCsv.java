@@ -11,10 +11,10 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * The results of the day as a table, one line a candidate, for a spreadsheet.
+ * The results of the day as a table, one line an attempt, for a spreadsheet.
  *
  * <p>Comma-separated as in RFC 4180: a heading line, lines ended by CR LF, quotes where a cell
- * needs them, UTF-8. Columns: {@code number, group, outcome, outcome_words, official,
+ * needs them, UTF-8. Columns: {@code number, run, group, outcome, outcome_words, official,
  * official_micros, lower_micros, upper_micros, decision, rule, credited_hold_micros, told,
  * warnings, faults}, then for each station of the plan in its order {@code ID_split,
  * ID_split_micros, ID_state}. What is unknown is an empty cell. A cell that a spreadsheet would
@@ -24,6 +24,7 @@ final class ResultsCsv {
     private static final List<String> FIRST_COLUMNS =
             List.of(
                     "number",
+                    "run",
                     "group",
                     "outcome",
                     "outcome_words",
@@ -65,6 +66,7 @@ final class ResultsCsv {
         long faults = r.calls().stream().filter(call -> call.fault()).count();
         List<String> cells = new ArrayList<>();
         cells.add(Integer.toString(r.number()));
+        cells.add(Integer.toString(r.run()));
         cells.add(Integer.toString(r.group()));
         cells.add(r.outcome());
         cells.add(r.outcomeWords());

@@ -26,6 +26,7 @@ final class ResultsJson {
 
     record Candidate(
             int number,
+            int run,
             int group,
             String outcome,
             String outcomeWords,
@@ -78,6 +79,7 @@ final class ResultsJson {
     private static Candidate candidate(Result r, DaySheet day) {
         return new Candidate(
                 r.number(),
+                r.run(),
                 r.group(),
                 r.outcome(),
                 r.outcomeWords(),

@@ -34,13 +34,16 @@ class ResultsCsvTest {
         String[] lines = table.split("\r\n", -1);
         assertThat(lines).hasSize(4);
         assertThat(lines[3]).isEmpty();
-        int columns = 14 + 3 * 9;
+        int columns = 15 + 3 * 9;
         assertThat(lines[0].split(",", -1)).hasSize(columns);
-        assertThat(lines[0]).startsWith("number,group,outcome,").contains(",hydrant-walk_split,");
+        assertThat(lines[0])
+                .startsWith("number,run,group,outcome,")
+                .contains(",hydrant-walk_split,");
         assertThat(lines[1])
-                .startsWith("12,1,failed-criterion,\"'=1+2, \"\"so\"\" <b>&'\",11:40.0,699950001,")
+                .startsWith(
+                        "12,1,1,failed-criterion,\"'=1+2, \"\"so\"\" <b>&'\",11:40.0,699950001,")
                 .contains(",yes,0,1,57.1,57050000,by-hand,");
         assertThat(lines[2].split(",", -1)).hasSize(columns);
-        assertThat(lines[2]).startsWith("13,1,,,,,,,,,0,no,0,0,,,");
+        assertThat(lines[2]).startsWith("13,1,1,,,,,,,,,0,no,0,0,,,");
     }
 }

@@ -39,6 +39,7 @@ final class SampleDay {
         return new Result(
                 12,
                 1,
+                1,
                 "failed-criterion",
                 TRICKY,
                 699_950_001,
@@ -57,6 +58,7 @@ final class SampleDay {
 
     private static Result open() {
         return new Result(
-                13, 1, "", "", -1, -1, -1, null, null, "", "", "", 0, false, List.of(), List.of());
+                13, 1, 1, "", "", -1, -1, -1, null, null, "", "", "", 0, false, List.of(),
+                List.of());
     }
 }

@@ -88,8 +88,8 @@ class DescribedAnswersTest {
         document("GET /api/plan", "/api/plan", Role.CREW);
         document("GET /api/state", "/api/state", null);
         assertThat(day.get("/api/results.csv", Role.SAFETY).body())
-                .startsWith("number,group,outcome,")
-                .contains("\r\n1,1,passed,");
+                .startsWith("number,run,group,outcome,")
+                .contains("\r\n1,1,1,passed,");
         assertThat(day.get("/api/telling/1", Role.COORDINATOR).body())
                 .contains(first.path("display").asText());
         HttpResponse<String> foreign = day.get("/api/telling/2", Role.PROCTOR);

@@ -42,13 +42,13 @@ public final class ControlProjection {
     }
 
     private ControlFrame.Next next() {
-        Optional<Attempt> next = course.next();
+        Optional<Attempt> next = course.whereabouts().next();
         String proctor = freeProctor();
         List<String> blockers = new ArrayList<>();
         if (next.isPresent()) {
             block(blockers, course.status() == CourseRun.Course.STOPPED, Refusal.STOPPED);
             block(blockers, course.status() == CourseRun.Course.HELD, Refusal.COURSE_HELD);
-            block(blockers, !course.isFirstFree(), Refusal.STATION_NOT_READY);
+            block(blockers, !course.whereabouts().isFirstFree(), Refusal.STATION_NOT_READY);
             block(blockers, proctor.isEmpty(), Refusal.PROCTOR_BUSY);
             block(blockers, picture.watch().isAnyHeld(), Refusal.STATION_HELD);
             boolean early = picture.moment().gatewayMicros() < course.notBeforeMicros();
@@ -84,7 +84,7 @@ public final class ControlProjection {
     }
 
     private ControlFrame.ProctorView proctor(Devices.Holder holder) {
-        int number = course.beside(holder.device()).map(Attempt::number).orElse(0);
+        int number = course.whereabouts().beside(holder.device()).map(Attempt::number).orElse(0);
         return new ControlFrame.ProctorView(holder.device(), holder.person(), number);
     }
 

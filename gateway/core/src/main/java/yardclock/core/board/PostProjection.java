@@ -38,7 +38,8 @@ public final class PostProjection {
     }
 
     public PostFrame frame() {
-        Optional<Attempt> attempt = course.beside(device).or(() -> course.toTell(device));
+        Optional<Attempt> attempt =
+                course.whereabouts().beside(device).or(() -> course.whereabouts().toTell(device));
         Tray tray = Tray.of(picture, TRAY_LISTED);
         return new PostFrame(
                 picture.head(),

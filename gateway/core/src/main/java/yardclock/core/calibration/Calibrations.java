@@ -65,7 +65,8 @@ public final class Calibrations {
 
     /** Whether nobody is at a station of these units, or has still to come by one. */
     public boolean isClear(SensorRef reference, SensorRef other) {
-        return course.isClearOf(reference.unit()) && course.isClearOf(other.unit());
+        return course.whereabouts().isClearOf(reference.unit())
+                && course.whereabouts().isClearOf(other.unit());
     }
 
     /** Whether the reference itself is known only by way of the other. */

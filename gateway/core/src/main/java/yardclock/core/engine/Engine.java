@@ -25,6 +25,7 @@ import yardclock.core.health.Unit;
 import yardclock.core.passage.EdgeKey;
 import yardclock.core.result.Result;
 import yardclock.core.result.Results;
+import yardclock.core.ruling.ActKind;
 import yardclock.core.ruling.Decisions;
 import yardclock.core.ruling.Devices;
 import yardclock.core.ruling.Refusal;
@@ -194,7 +195,8 @@ public final class Engine {
 
     private Verdict rule(Input.Ruling ruling, Gathering out) {
         if (decisions == null) {
-            return Verdict.refused(refusalWithoutPlan(ruling), lastEntry);
+            ActKind kind = ruling.act().kind();
+            return Verdict.refused(devices.withoutPlan(ruling.device(), kind), lastEntry);
         }
         Decisions.Request request =
                 new Decisions.Request(
@@ -209,16 +211,6 @@ public final class Engine {
                         lastEntry,
                         ruling.act());
         return decisions.decide(request, nowMicros, out);
-    }
-
-    private Refusal refusalWithoutPlan(Input.Ruling ruling) {
-        return devices.device(ruling.device())
-                .map(
-                        who ->
-                                ruling.act().kind().allows(who.role())
-                                        ? Refusal.NO_PLAN
-                                        : Refusal.NOT_YOUR_ROLE)
-                .orElse(Refusal.UNKNOWN_DEVICE);
     }
 
     private void compare(Input.TabletExchange answer, Gathering out) {
@@ -337,8 +329,10 @@ public final class Engine {
         return course == null ? List.of() : List.copyOf(course.attempts());
     }
 
+    /** Of everybody the attempt that counts, and after them those that were run again. */
     public List<Result> results() {
-        return attempts().stream().map(attempt -> Results.of(plan, attempt)).toList();
+        List<Attempt> all = course == null ? List.of() : course.everyRun();
+        return all.stream().map(attempt -> Results.of(plan, attempt)).toList();
     }
 
     public ControlFrame control(View view) {

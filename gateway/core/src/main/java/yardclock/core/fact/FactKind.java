@@ -14,6 +14,7 @@ public enum FactKind {
     OFFICIAL_TIME(true),
     OUTCOME(true),
     TOLD(true),
+    RUN_AGAIN(true),
     HOLD_IN(true),
     HOLD_OUT(true),
     COURSE_HELD(true),

@@ -7,6 +7,7 @@ import java.util.List;
 /**
  * Everything a result says about one candidate, as exported and as told.
  *
+ * @param run which attempt of this number it is; the last one counts, earlier ones are void
  * @param outcome a word of {@link OutcomeKind}, or empty while the attempt is open
  * @param outcomeWords the outcome in a plain sentence
  * @param officialMicros finish of the last station − start of the first − credited holds; −1 if
@@ -20,6 +21,7 @@ import java.util.List;
  */
 public record Result(
         int number,
+        int run,
         int group,
         String outcome,
         String outcomeWords,

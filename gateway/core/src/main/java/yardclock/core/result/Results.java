@@ -85,6 +85,7 @@ public final class Results {
         Headline head = headline();
         return new Result(
                 head.number(),
+                attempt.run(),
                 attempt.group(),
                 head.outcome(),
                 head.outcomeWords(),

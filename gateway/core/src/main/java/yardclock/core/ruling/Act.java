@@ -275,4 +275,15 @@ public sealed interface Act {
             return ActKind.SWAP_ORDER;
         }
     }
+
+    /**
+     * Who is through or out runs the whole course again, for cause and after full rest: they wait
+     * behind everybody, and the attempt before stays on record, void.
+     */
+    record RunAgain(int number, Reason reason, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.RUN_AGAIN;
+        }
+    }
 }

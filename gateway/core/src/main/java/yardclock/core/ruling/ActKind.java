@@ -36,7 +36,8 @@ public enum ActKind {
     WITHDRAW_RULING(Act.WithdrawRuling.class, Role.PROCTOR, Role.COORDINATOR),
     EQUIPMENT_FAULT(Act.EquipmentFault.class, Role.PROCTOR, Role.CREW, Role.COORDINATOR),
     STOP_ONE(Act.StopOne.class, Role.values()),
-    SWAP_ORDER(Act.SwapOrder.class, Role.COORDINATOR);
+    SWAP_ORDER(Act.SwapOrder.class, Role.COORDINATOR),
+    RUN_AGAIN(Act.RunAgain.class, Role.COORDINATOR);
 
     private final Class<? extends Act> type;
     private final Set<Role> roles;

@@ -83,6 +83,7 @@ final class Admission {
             case EQUIPMENT_FAULT -> equipmentFault((Act.EquipmentFault) act);
             case STOP_ONE -> stopOne((Act.StopOne) act);
             case SWAP_ORDER -> swap((Act.SwapOrder) act);
+            case RUN_AGAIN -> runAgain((Act.RunAgain) act);
         }
         return against.isEmpty() ? null : against.iterator().next();
     }
@@ -122,11 +123,12 @@ final class Admission {
         refuseIf(isStopped(), Refusal.STOPPED);
         refuseIf(course.status() == CourseRun.Course.HELD, Refusal.COURSE_HELD);
         proctor(act.proctorDevice());
-        refuseIf(!course.isFirstFree(), Refusal.STATION_NOT_READY);
+        refuseIf(!course.whereabouts().isFirstFree(), Refusal.STATION_NOT_READY);
         refuseIf(watch.isAnyHeld(), Refusal.STATION_HELD);
         refuseIf(nowMicros < course.notBeforeMicros(), Refusal.INTERVAL_NOT_OVER);
         refuseIf(
-                attempt != null && course.next().filter(next -> next == attempt).isEmpty(),
+                attempt != null
+                        && course.whereabouts().next().filter(next -> next == attempt).isEmpty(),
                 Refusal.NOT_NEXT);
     }
 
@@ -134,7 +136,7 @@ final class Admission {
         boolean isProctor =
                 devices.device(device).filter(h -> h.role() == Role.PROCTOR).isPresent();
         refuseIf(!isProctor, Refusal.NO_SUCH_PROCTOR);
-        refuseIf(course.beside(device).isPresent(), Refusal.PROCTOR_BUSY);
+        refuseIf(course.whereabouts().beside(device).isPresent(), Refusal.PROCTOR_BUSY);
     }
 
     private void giveStart(int number) {
@@ -168,7 +170,9 @@ final class Admission {
         refuseIf(isOver, Refusal.NOT_ON_COURSE);
         refuseIf(turn != null && turn.isRuled(), Refusal.ALREADY_RULED);
         if (turn == null) {
-            refuseIf(!isStart || !course.isExpectedAt(attempt, run), Refusal.NO_SUCH_SPLIT);
+            refuseIf(
+                    !isStart || !course.whereabouts().isExpectedAt(attempt, run),
+                    Refusal.NO_SUCH_SPLIT);
             refuseIf(run.state() != StationRun.State.READY, Refusal.STATION_NOT_READY);
             refuseIf(isStopped(), Refusal.STOPPED);
         }
@@ -344,5 +348,11 @@ final class Admission {
             boolean waits = attempt == null || attempt.phase() == Attempt.Phase.WAITING;
             refuseIf(!waits, Refusal.ALREADY_STARTED);
         }
+    }
+
+    private void runAgain(Act.RunAgain act) {
+        words(act.words());
+        Attempt attempt = candidate(act.number());
+        refuseIf(attempt != null && !attempt.isDone(), Refusal.NOT_OVER);
     }
 }

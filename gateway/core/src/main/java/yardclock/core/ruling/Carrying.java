@@ -82,6 +82,7 @@ final class Carrying {
             case EQUIPMENT_FAULT -> equipmentFault((Act.EquipmentFault) act);
             case STOP_ONE -> stopOne((Act.StopOne) act);
             case SWAP_ORDER -> swap((Act.SwapOrder) act);
+            case RUN_AGAIN -> runAgain((Act.RunAgain) act);
         }
     }
 
@@ -196,6 +197,14 @@ final class Carrying {
 
     private void swap(Act.SwapOrder act) {
         movements.swap(act.number(), act.otherNumber());
+    }
+
+    private void runAgain(Act.RunAgain act) {
+        String why = words(act.reason(), act.words());
+        movements.runAgain(
+                attempt(act.number()),
+                OutcomeKind.VOID_RE_RUN.word(),
+                "Void, to be run again: " + who.person() + ", " + why);
     }
 
     private Turn turn(Attempt attempt, String station) {

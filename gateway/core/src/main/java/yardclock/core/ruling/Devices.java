@@ -53,6 +53,13 @@ public final class Devices {
         return Collections.unmodifiableCollection(byDevice.values());
     }
 
+    /** Why an act is refused while no plan is there, which leaves nothing to rule on. */
+    public Refusal withoutPlan(String device, ActKind kind) {
+        return device(device)
+                .map(who -> kind.allows(who.role()) ? Refusal.NO_PLAN : Refusal.NOT_YOUR_ROLE)
+                .orElse(Refusal.UNKNOWN_DEVICE);
+    }
+
     @Override
     public String toString() {
         return codes + " " + byToken;

@@ -48,6 +48,7 @@ public enum Refusal {
     NOT_DONE("There is no result to tell yet."),
     ALREADY_TOLD("The result was told already."),
     ALREADY_DONE("This attempt is over."),
+    NOT_OVER("This attempt is not over yet."),
     NO_SUCH_PROCTOR("No proctor's tablet has this id."),
     UNIT_NOT_READY("One of these units is not up, or its clock was never compared."),
     STATION_AWAITS("Someone is at a station of these units, or has still to come by one."),

@@ -30,6 +30,7 @@ public final class Attempt {
     final TimeLines lines;
     final int number;
     final int group;
+    final int run;
     Phase phase = Phase.WAITING;
     String proctorDevice = "";
     long releasedMicros = -1;
@@ -57,9 +58,19 @@ public final class Attempt {
     final List<CalledCriterion> calls = new ArrayList<>();
 
     Attempt(int number, int group, TimeLines lines) {
+        this(number, group, 1, lines);
+    }
+
+    private Attempt(int number, int group, int run, TimeLines lines) {
         this.lines = lines;
         this.number = number;
         this.group = group;
+        this.run = run;
+    }
+
+    /** The candidate's next attempt, of which nothing is known yet. */
+    Attempt again() {
+        return new Attempt(number, group, run + 1, lines);
     }
 
     public int number() {
@@ -68,6 +79,11 @@ public final class Attempt {
 
     public int group() {
         return group;
+    }
+
+    /** The first one is 1; each later one was granted for cause, and the last one counts. */
+    public int run() {
+        return run;
     }
 
     public Phase phase() {
@@ -219,6 +235,7 @@ public final class Attempt {
     @Override
     public String toString() {
         return number
+                + (run == 1 ? "" : "/" + run)
                 + " "
                 + group
                 + " "

@@ -19,7 +19,6 @@ import yardclock.core.time.TimeLines;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,6 +35,10 @@ public final class CourseRun {
     final ExamPlan plan;
     final Map<String, StationRun> stations = new LinkedHashMap<>();
     final Map<Integer, Attempt> attempts = new LinkedHashMap<>();
+
+    /** Attempts that are void and run again, in the order in which that was decided. */
+    final List<Attempt> earlierRuns = new ArrayList<>();
+
     private final Map<SensorRef, List<StationRun>> stationsOfSensor = new TreeMap<>();
     private final TurnJudge judge;
     final EdgeClocks clocks;
@@ -45,6 +48,7 @@ public final class CourseRun {
 
     private final Waking waking = new Waking(this);
     private final Passing passing = new Passing(this);
+    private final Whereabouts whereabouts = new Whereabouts(this);
     private final Restart restart = new Restart(this);
     Course status = Course.RUNNING;
     String statusWords = "";
@@ -165,7 +169,7 @@ public final class CourseRun {
         for (StationRun run : stations.values()) {
             if (run.uses(unit)) {
                 for (Turn turn : run.turns()) {
-                    Attempt attempt = attempts.get(turn.number);
+                    Attempt attempt = turn.owner;
                     if (attempt != null && settling.settle(turn, unit, attempt)) {
                         settled.add(attempt);
                     }
@@ -173,18 +177,6 @@ public final class CourseRun {
             }
         }
         return settled;
-    }
-
-    /** Whether nobody is at a station this unit serves, or has still to come by one. */
-    public boolean isClearOf(String unit) {
-        int last =
-                stations.values().stream()
-                        .filter(run -> run.uses(unit))
-                        .mapToInt(run -> plan.indexOf(run.station().id()))
-                        .max()
-                        .orElse(-1);
-        return attempts.values().stream()
-                .noneMatch(attempt -> attempt.isOnCourse() && attempt.stationIndex <= last);
     }
 
     /**
@@ -240,7 +232,7 @@ public final class CourseRun {
                 }
             }
         }
-        for (Attempt attempt : attempts.values()) {
+        for (Attempt attempt : everyRun()) {
             if (presses.stream().anyMatch(attempt::has)) {
                 attempt.revision++;
                 tellOfficialTime(attempt, out);
@@ -281,6 +273,10 @@ public final class CourseRun {
         return passing;
     }
 
+    public Whereabouts whereabouts() {
+        return whereabouts;
+    }
+
     Waking waking() {
         return waking;
     }
@@ -309,6 +305,13 @@ public final class CourseRun {
         return Collections.unmodifiableCollection(attempts.values());
     }
 
+    /** The attempts that count, and after them those that are void and run again. */
+    public List<Attempt> everyRun() {
+        List<Attempt> all = new ArrayList<>(attempts.values());
+        all.addAll(earlierRuns);
+        return all;
+    }
+
     public Optional<Attempt> attempt(int number) {
         return Optional.ofNullable(attempts.get(number));
     }
@@ -323,49 +326,6 @@ public final class CourseRun {
 
     StationRun stationAt(int index) {
         return stations.get(plan.stations().get(index).id());
-    }
-
-    /** The candidate who is next to be released. */
-    public Optional<Attempt> next() {
-        return attempts.values().stream().filter(a -> a.phase == Attempt.Phase.WAITING).findFirst();
-    }
-
-    /** The candidate beside a proctor's device, on the course or with splits to rule on. */
-    public Optional<Attempt> beside(String device) {
-        return attempts.values().stream()
-                .filter(a -> a.isOnCourse() || a.phase == Attempt.Phase.FINISHED)
-                .filter(a -> a.proctorDevice.equals(device))
-                .min(Comparator.comparingLong(a -> a.releaseOrder));
-    }
-
-    /** The candidate this device had last and whose result is not told yet. */
-    public Optional<Attempt> toTell(String device) {
-        return attempts.values().stream()
-                .filter(a -> a.isDone() && !a.told && a.proctorDevice.equals(device))
-                .max(Comparator.comparingLong(a -> a.releaseOrder));
-    }
-
-    /** Whoever comes to this station next, in the order of release: nobody overtakes. */
-    Optional<Attempt> expectedAt(int index) {
-        return attempts.values().stream()
-                .filter(a -> isExpected(a, index))
-                .min(Comparator.comparingLong(a -> a.releaseOrder));
-    }
-
-    boolean isExpected(Attempt attempt, int index) {
-        return attempt.isOnCourse()
-                && attempt.phase != Attempt.Phase.AT_STATION
-                && attempt.stationIndex == index;
-    }
-
-    /** Whether this candidate, and nobody before them, is awaited at the station. */
-    public boolean isExpectedAt(Attempt attempt, StationRun run) {
-        return expectedAt(plan.indexOf(run.station().id())).filter(a -> a == attempt).isPresent();
-    }
-
-    /** The first station is ready and nobody is already sent to it. */
-    public boolean isFirstFree() {
-        return stationAt(0).state == StationRun.State.READY && expectedAt(0).isEmpty();
     }
 
     /** The start signal was asked for, and its time to answer is not over. */
@@ -385,6 +345,6 @@ public final class CourseRun {
         text.line("course", status + " " + statusWords + " " + numbers);
         text.line("lines", lines + " " + restart);
         stations.values().forEach(run -> text.line("station", run));
-        attempts.values().forEach(attempt -> text.line("attempt", attempt));
+        everyRun().forEach(attempt -> text.line("attempt", attempt));
     }
 }

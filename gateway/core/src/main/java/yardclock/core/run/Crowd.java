@@ -22,7 +22,7 @@ final class Crowd {
         int owner =
                 turn.number > 0
                         ? turn.number
-                        : course.expectedAt(index).map(a -> a.number).orElse(0);
+                        : course.whereabouts().expectedAt(index).map(a -> a.number).orElse(0);
         long at = tap.stamp().micros();
         for (Attempt other : course.attempts.values()) {
             boolean isElse = other.number != owner && other.stationIndex >= index;

@@ -163,6 +163,18 @@ public final class Movements {
         }
     }
 
+    /** The attempt stays on record, void; a new one of the same number waits behind everybody. */
+    public void runAgain(Attempt attempt, String outcome, String words) {
+        attempt.ended = outcome;
+        attempt.endedWords = words;
+        attempt.revision++;
+        course.earlierRuns.add(attempt);
+        course.attempts.remove(attempt.number);
+        course.attempts.put(attempt.number, attempt.again());
+        out.conclude(Fact.of(FactKind.OUTCOME, attempt.number, "", attempt.ended));
+        out.conclude(Fact.of(FactKind.RUN_AGAIN, attempt.number, "", words));
+    }
+
     public void handOver(Attempt attempt, String proctorDevice) {
         attempt.proctorDevice = proctorDevice;
         attempt.revision++;

@@ -26,7 +26,7 @@ public final class Passing {
     void look(StationRun run, Turn turn, Gathering out) {
         boolean isNews = turn.finishConcluded && passes(run, turn);
         if (isNews && !turn.isRuled() && Splits.of(turn).clean()) {
-            course.attempts.get(turn.number).revision++;
+            turn.owner.revision++;
             course.judge().proposeSplit(turn, out);
         }
     }

@@ -73,7 +73,7 @@ final class Restart {
 
     private void move(Carry carry) {
         long others = isCarried ? 0 : carry.ofNewest();
-        course.attempts.values().forEach(a -> a.carry(carry, at -> moved(at, others)));
+        course.everyRun().forEach(a -> a.carry(carry, at -> moved(at, others)));
         course.stations.values().forEach(s -> s.carry(carry, at -> moved(at, others)));
         course.account.carry(carry);
         course.lastReleaseMicros = moved(course.lastReleaseMicros, others);

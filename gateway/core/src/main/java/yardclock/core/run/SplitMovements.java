@@ -156,7 +156,7 @@ public final class SplitMovements {
 
     private void tellAndJudge(Turn turn) {
         if (turn.number != 0) {
-            course.attempts.get(turn.number).revision++;
+            turn.owner.revision++;
         }
         judgeAnew(turn);
     }

@@ -34,6 +34,10 @@ public final class Turn {
     long startFromMicros = Long.MAX_VALUE;
 
     int number;
+
+    /** Whose attempt it is; null while it is nobody's. A number can have several attempts. */
+    Attempt owner;
+
     Mark start;
     Mark finish;
     boolean finishConcluded;
@@ -105,6 +109,11 @@ public final class Turn {
 
     public int number() {
         return number;
+    }
+
+    void belongTo(Attempt attempt) {
+        owner = attempt;
+        number = attempt.number;
     }
 
     /** Seen, or pressed on a tablet whose clock was not compared: then without a time. */
@@ -289,7 +298,7 @@ public final class Turn {
                 " ",
                 station.id(),
                 line + "/" + openMicros,
-                Integer.toString(number),
+                owner == null || owner.run == 1 ? "" + number : number + "/" + owner.run,
                 String.valueOf(start),
                 String.valueOf(finish),
                 String.valueOf(finishConcluded),

@@ -69,7 +69,7 @@ final class TurnJudge {
      * Whether somebody taps this candidate's starts and finishes, here or at an earlier station.
      */
     private boolean isTapping(Turn turn) {
-        Attempt attempt = course.attempts.get(turn.number);
+        Attempt attempt = turn.owner;
         return turn.taps.isUsed()
                 || attempt != null && attempt.turns.stream().anyMatch(t -> t.taps.isUsed());
     }
@@ -81,7 +81,7 @@ final class TurnJudge {
             return null;
         }
         int index = course.plan.indexOf(run.station.id());
-        Optional<Attempt> expected = course.expectedAt(index);
+        Optional<Attempt> expected = course.whereabouts().expectedAt(index);
         if (expected.isEmpty()) {
             countUnassigned(turn, out);
             return null;
@@ -138,7 +138,7 @@ final class TurnJudge {
         Turn turn = run.current();
         long earliest = start == null ? turn.untimedFromMicros : start.stamp().lowerMicros();
         TurnCauses.forgetBefore(course, turn, Math.min(turn.startFromMicros, earliest));
-        turn.number = attempt.number;
+        turn.belongTo(attempt);
         turn.start = start;
         attempt.turns.add(turn);
         attempt.phase = Attempt.Phase.AT_STATION;
@@ -270,7 +270,7 @@ final class TurnJudge {
             run.moveTo(StationRun.State.TO_BE_RESET, nowMicros);
             out.conclude(Fact.of(FactKind.STATION_TO_BE_RESET, 0, turn.station.id(), ""));
         }
-        Attempt attempt = course.attempts.get(turn.number);
+        Attempt attempt = turn.owner;
         boolean isHere = attempt.stationIndex == course.plan.indexOf(turn.station.id());
         if (isHere && attempt.phase == Attempt.Phase.AT_STATION) {
             advance(attempt, leftMicros(turn), nowMicros, out);
@@ -302,7 +302,7 @@ final class TurnJudge {
 
     /** Who left a station sooner than was thought may have begun the next one before that. */
     private void leftOtherwise(Turn turn, long nowMicros, Gathering out) {
-        Attempt attempt = course.attempts.get(turn.number);
+        Attempt attempt = turn.owner;
         boolean walksFromHere =
                 attempt.phase == Attempt.Phase.WALKING
                         && attempt.stationIndex == course.plan.indexOf(turn.station.id()) + 1;
@@ -344,12 +344,12 @@ final class TurnJudge {
         out.conclude(fact(FactKind.MARK_CHANGED, turn, point, mark, sourceOf(mark)));
         if (turn.finishConcluded) {
             proposeSplit(turn, out);
-            course.tellOfficialTime(course.attempts.get(turn.number), out);
+            course.tellOfficialTime(turn.owner, out);
         }
     }
 
     private void bump(Turn turn) {
-        course.attempts.get(turn.number).revision++;
+        turn.owner.revision++;
     }
 
     long signalDeadlineMicros(Attempt attempt) {

@@ -236,6 +236,7 @@ final class RandomYard {
             case EQUIPMENT_FAULT -> new Act.EquipmentFault(number, station, words);
             case STOP_ONE -> new Act.StopOne(number, reason, words);
             case SWAP_ORDER -> new Act.SwapOrder(number, number(), reason, words);
+            case RUN_AGAIN -> new Act.RunAgain(number, reason, words);
         };
     }
 

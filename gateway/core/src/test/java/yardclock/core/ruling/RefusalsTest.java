@@ -43,7 +43,7 @@ class RefusalsTest {
             case NOT_IN_USE, NOT_HOME -> station(refusal);
             case ALREADY_HELD, NOT_HELD, NOT_STOPPED -> hold(refusal);
             case STATION_HELD, STATION_NOT_HELD -> sensorTrouble(refusal);
-            case NOT_DONE, ALREADY_TOLD, ALREADY_DONE -> done(refusal);
+            case NOT_DONE, NOT_OVER, ALREADY_TOLD, ALREADY_DONE -> done(refusal);
             case UNKNOWN_SENSOR, SAME_UNIT, UNIT_NOT_READY, STATION_AWAITS -> beginning(refusal);
             case CALIBRATED_IN_A_RING, ALREADY_CALIBRATING -> beginning(refusal);
             case NOT_CALIBRATING, UNIT_CHANGED, TOO_FEW_TRIPS -> accepting(refusal);
@@ -179,6 +179,9 @@ class RefusalsTest {
         walk.release();
         if (refusal == Refusal.NOT_DONE) {
             return yard.rule("proctor1", new Act.Tell(101));
+        }
+        if (refusal == Refusal.NOT_OVER) {
+            return yard.rule("coordinator1", new Act.RunAgain(101, Reason.OTHER, ""));
         }
         yard.ok("proctor1", new Act.Withdraw(101, ""));
         if (refusal == Refusal.ALREADY_DONE) {

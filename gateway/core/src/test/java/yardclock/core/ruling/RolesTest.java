@@ -50,6 +50,7 @@ class RolesTest {
             equipment-fault    C - P W -
             stop-one           C T P W S
             swap-order         C - - - -
+            run-again          C - - - -
             """;
 
     static List<Arguments> table() {
@@ -125,6 +126,7 @@ class RolesTest {
             case EQUIPMENT_FAULT -> new Act.EquipmentFault(101, "walk", "");
             case STOP_ONE -> new Act.StopOne(101, Reason.MEDICAL, "");
             case SWAP_ORDER -> new Act.SwapOrder(101, 102, Reason.OTHER, "");
+            case RUN_AGAIN -> new Act.RunAgain(101, Reason.EQUIPMENT_FAULT, "");
         };
     }
 }

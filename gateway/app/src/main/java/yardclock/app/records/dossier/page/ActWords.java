@@ -168,6 +168,7 @@ final class ActWords {
                     view.say("called an equipment fault", "señaló un fallo del equipo");
             case STOP_ONE -> view.say("stopped this candidate", "detuvo a este aspirante");
             case SWAP_ORDER -> view.say("swapped the order", "cambió el orden");
+            case RUN_AGAIN -> view.say("granted a re-run", "concedió repetir el recorrido");
             default -> throw new IllegalStateException("an act without words: " + kind);
         };
     }
