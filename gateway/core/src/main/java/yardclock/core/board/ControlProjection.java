@@ -28,12 +28,13 @@ public final class ControlProjection {
 
     public ControlFrame frame() {
         Tray tray = Tray.of(picture, TRAY_LISTED);
+        List<ControlFrame.ProctorView> proctors = proctors();
         return new ControlFrame(
                 picture.head(),
-                next(),
+                next(firstFree(proctors)),
                 onCourse(),
                 course.stations().stream().map(picture::station).toList(),
-                proctors(),
+                proctors,
                 waiting(),
                 done(),
                 picture.moment().alarms(),
@@ -41,9 +42,8 @@ public final class ControlProjection {
                 tray.rest());
     }
 
-    private ControlFrame.Next next() {
+    private ControlFrame.Next next(String proctor) {
         Optional<Attempt> next = course.whereabouts().next();
-        String proctor = freeProctor();
         List<String> blockers = new ArrayList<>();
         if (next.isPresent()) {
             block(blockers, course.status() == CourseRun.Course.STOPPED, Refusal.STOPPED);
@@ -68,12 +68,13 @@ public final class ControlProjection {
         }
     }
 
-    private String freeProctor() {
-        return proctors().stream()
-                .filter(p -> p.number() == 0)
-                .map(ControlFrame.ProctorView::device)
-                .findFirst()
-                .orElse("");
+    private static String firstFree(List<ControlFrame.ProctorView> proctors) {
+        for (ControlFrame.ProctorView proctor : proctors) {
+            if (proctor.number() == 0) {
+                return proctor.device();
+            }
+        }
+        return "";
     }
 
     private List<ControlFrame.ProctorView> proctors() {
@@ -140,7 +141,13 @@ public final class ControlProjection {
     }
 
     private List<ControlFrame.DoneView> done() {
-        return course.attempts().stream().filter(Attempt::isDone).map(this::done).toList();
+        List<ControlFrame.DoneView> done = new ArrayList<>();
+        for (Attempt attempt : course.attempts()) {
+            if (attempt.isDone()) {
+                done.add(done(attempt));
+            }
+        }
+        return done;
     }
 
     private ControlFrame.DoneView done(Attempt attempt) {

@@ -30,9 +30,11 @@ final class FieldClocks implements EdgeClocks {
     public Optional<Stamp> settled(TimedEdge edge) {
         StationTick tick = new StationTick(edge.tick());
         long carried = lines.carriedMicros(edge.line());
-        return clockOf(edge)
-                .filter(clock -> isOver(edge.line()) || clock.isSettled(tick))
-                .flatMap(clock -> clock.settled(tick, new GatewayTime(arrived(edge, carried))))
+        UnitClock clock = clockOf(edge).orElse(null);
+        if (clock == null || !isOver(edge.line()) && !clock.isSettled(tick)) {
+            return Optional.empty();
+        }
+        return clock.settled(tick, new GatewayTime(arrived(edge, carried)))
                 .map(stamp -> corrected(edge, carried, stamp).moved(carried))
                 .map(stamp -> stamp.widened(edge.responseMicros(), 0));
     }
@@ -59,15 +61,12 @@ final class FieldClocks implements EdgeClocks {
         if (!start.sharesClockWith(finish) || finish.tick() < start.tick()) {
             return Optional.empty();
         }
-        return clockOf(finish)
-                .filter(
-                        clock ->
-                                start.line() == finish.line() || isVouchedFor(clock, start, finish))
-                .flatMap(
-                        clock ->
-                                clock.elapsed(
-                                        new StationTick(start.tick()),
-                                        new StationTick(finish.tick())));
+        UnitClock clock = clockOf(finish).orElse(null);
+        boolean isOneLine = start.line() == finish.line();
+        if (clock == null || !isOneLine && !isVouchedFor(clock, start, finish)) {
+            return Optional.empty();
+        }
+        return clock.elapsed(new StationTick(start.tick()), new StationTick(finish.tick()));
     }
 
     @Override
@@ -85,13 +84,16 @@ final class FieldClocks implements EdgeClocks {
             return false;
         }
         GatewayTime arrived = new GatewayTime(told.arrivedMicros());
-        Optional<UnitClock> clock = unit.knownClock(told.boot(), lines.current());
-        return clock.flatMap(c -> c.within(new StationTick(told.toTick()), arrived))
-                        .filter(to -> to.lowerMicros() >= toMicros)
-                        .isPresent()
-                && clock.flatMap(c -> c.within(new StationTick(told.fromTick()), arrived))
-                        .filter(from -> from.upperMicros() <= fromMicros)
-                        .isPresent();
+        UnitClock clock = unit.knownClock(told.boot(), lines.current()).orElse(null);
+        if (clock == null) {
+            return false;
+        }
+        Stamp to = clock.within(new StationTick(told.toTick()), arrived).orElse(null);
+        if (to == null || to.lowerMicros() < toMicros) {
+            return false;
+        }
+        Stamp from = clock.within(new StationTick(told.fromTick()), arrived).orElse(null);
+        return from != null && from.upperMicros() <= fromMicros;
     }
 
     /** A counter that jumped while the gateway was away would contradict the others. */
@@ -100,8 +102,8 @@ final class FieldClocks implements EdgeClocks {
     }
 
     private Optional<UnitClock> clockOf(TimedEdge edge) {
-        return Optional.ofNullable(unitOf(edge))
-                .flatMap(unit -> unit.knownClock(edge.boot(), edge.line()));
+        Unit unit = unitOf(edge);
+        return unit == null ? Optional.empty() : unit.knownClock(edge.boot(), edge.line());
     }
 
     private Unit unitOf(TimedEdge edge) {

@@ -94,11 +94,12 @@ public final class Unit {
 
     /** How late a sensor may answer, as the plan says. */
     public long responseMicros(int sensor) {
-        return plan.sensors().stream()
-                .filter(s -> s.number() == sensor)
-                .mapToLong(SensorPlan::responseMicros)
-                .findFirst()
-                .orElse(0);
+        for (SensorPlan each : plan.sensors()) {
+            if (each.number() == sensor) {
+                return each.responseMicros();
+            }
+        }
+        return 0;
     }
 
     /** The figures of a boot's clock, of one never compared if there is none. */
@@ -224,6 +225,9 @@ public final class Unit {
 
     /** Takes out all waiting edges that have a bound now, in the order they came. */
     public List<Waiting> takeStampable(String boot) {
+        if (waiting.isEmpty()) {
+            return List.of();
+        }
         List<Waiting> now = waiting.stream().filter(w -> w.boot().equals(boot)).toList();
         waiting.removeAll(now);
         return now;

@@ -106,7 +106,7 @@ public final class UnitClocks {
     }
 
     private List<Past> of(String boot) {
-        return past.stream().filter(p -> p.boot.equals(boot)).toList();
+        return past.isEmpty() ? List.of() : past.stream().filter(p -> p.boot.equals(boot)).toList();
     }
 
     /**
@@ -146,11 +146,11 @@ public final class UnitClocks {
                 return on(each, tick);
             }
         }
-        if (!before.isEmpty() && known(boot).filter(c -> c.exchanges() > 1).isEmpty()) {
+        UnitClock clock = present.get(boot);
+        if (clock == null || !before.isEmpty() && clock.exchanges() <= 1) {
             return Optional.empty();
         }
-        Optional<Dated> now =
-                known(boot).flatMap(c -> c.at(tick, arrival)).map(s -> new Dated(line, s));
+        Optional<Dated> now = clock.at(tick, arrival).map(stamp -> new Dated(line, stamp));
         return now.isEmpty() || before.isEmpty() || !isBeforeFirst(boot, tick)
                 ? now
                 : narrower(now, on(before.get(before.size() - 1), tick));

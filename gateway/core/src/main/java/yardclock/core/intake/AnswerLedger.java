@@ -3,9 +3,7 @@ package yardclock.core.intake;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
-import java.util.NavigableSet;
 import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * One unit's answers to clock exchanges, by the ids of the questions: which came twice, and how
@@ -26,10 +24,13 @@ public final class AnswerLedger {
     private static final int NUMBER_DIGITS = 15;
 
     private final Set<String> ids = new LinkedHashSet<>();
-    private final NavigableSet<Long> answered = new TreeSet<>();
     private final Map<AnswerRefusal, Long> refused = new EnumMap<>(AnswerRefusal.class);
     private String series = "";
     private long newest;
+
+    /** Of the newest questions, which were answered: the newest one is the last bit. */
+    private long answered;
+
     private long otherBoot;
 
     /** Takes an answer; false when its question was answered before. */
@@ -53,22 +54,32 @@ public final class AnswerLedger {
         }
         if (!id.substring(0, hyphen).equals(series)) {
             series = id.substring(0, hyphen);
-            answered.clear();
+            answered = 0;
             newest = 0;
         }
-        answered.add(number);
-        newest = Math.max(newest, number);
-        while (answered.first() <= newest - ASKS_LOOKED_AT) {
-            answered.pollFirst();
+        long ahead = number - newest;
+        if (ahead > 0) {
+            answered = ahead < ASKS_LOOKED_AT ? answered << ahead : 0;
+            newest = number;
+        }
+        if (newest - number < ASKS_LOOKED_AT) {
+            answered = (answered | 1L << (newest - number)) & (1L << ASKS_LOOKED_AT) - 1;
         }
     }
 
     private static long number(String digits) {
-        boolean isNumber =
-                !digits.isEmpty()
-                        && digits.length() <= NUMBER_DIGITS
-                        && digits.chars().allMatch(c -> c >= '0' && c <= '9');
-        return isNumber ? Long.parseLong(digits) : 0;
+        if (digits.isEmpty() || digits.length() > NUMBER_DIGITS) {
+            return 0;
+        }
+        long number = 0;
+        for (int i = 0; i < digits.length(); i++) {
+            int digit = digits.charAt(i) - '0';
+            if (digit < 0 || digit > 9) {
+                return 0;
+            }
+            number = 10 * number + digit;
+        }
+        return number;
     }
 
     /** The adapter turned answers away; they are counted here so that a replay counts the same. */
@@ -88,7 +99,7 @@ public final class AnswerLedger {
 
     /** How many of those were not answered. */
     public long lost() {
-        return asked() - answered.size();
+        return asked() - Long.bitCount(answered);
     }
 
     public long refused(AnswerRefusal why) {
@@ -101,6 +112,16 @@ public final class AnswerLedger {
 
     @Override
     public String toString() {
-        return series + ' ' + newest + ' ' + answered + ' ' + ids + ' ' + refused + ' ' + otherBoot;
+        return series
+                + ' '
+                + newest
+                + ' '
+                + Long.toHexString(answered)
+                + ' '
+                + ids
+                + ' '
+                + refused
+                + ' '
+                + otherBoot;
     }
 }

@@ -159,18 +159,25 @@ public final class Attempt {
                 || calls.stream().anyMatch(call -> call.press() == press);
     }
 
-    /** The last one is looked at first: of everybody, screens ask for the two ends of the run. */
     public Optional<Turn> turnAt(String station) {
+        return Optional.ofNullable(at(station));
+    }
+
+    /**
+     * The turn at a station, or null. The last one is looked at first: of everybody, screens ask
+     * for the two ends of the run.
+     */
+    Turn at(String station) {
         int last = turns.size() - 1;
         if (last >= 0 && turns.get(last).isAt(station)) {
-            return Optional.of(turns.get(last));
+            return turns.get(last);
         }
         for (int i = 0; i < last; i++) {
             if (turns.get(i).isAt(station)) {
-                return Optional.of(turns.get(i));
+                return turns.get(i);
             }
         }
-        return Optional.empty();
+        return null;
     }
 
     public boolean hasFault() {

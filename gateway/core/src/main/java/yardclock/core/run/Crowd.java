@@ -35,11 +35,11 @@ final class Crowd {
 
     /** Through with the station before, and not yet begun here. */
     private static boolean isBetween(Attempt other, int index, long atMicros, CourseRun course) {
-        Turn left = other.turnAt(course.plan.stations().get(index - 1).id()).orElse(null);
+        Turn left = other.at(course.plan.stations().get(index - 1).id());
         if (left == null || left.finish() == null || left.finish().stamp().micros() > atMicros) {
             return false;
         }
-        Turn here = other.turnAt(course.plan.stations().get(index).id()).orElse(null);
+        Turn here = other.at(course.plan.stations().get(index).id());
         if (here == null) {
             return other.isOnCourse();
         }

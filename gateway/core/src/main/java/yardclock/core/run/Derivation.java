@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BooleanSupplier;
 
 /**
  * What the evidence and the taps of one turn say at one moment: its start, its checkpoints, its
@@ -65,9 +66,9 @@ final class Derivation {
      * Who is with the candidate.
      *
      * @param isTapping whether this candidate's proctor taps starts and finishes
-     * @param isCrowded whether somebody else stood by at the start
+     * @param isCrowded asked whether somebody else stood by, where a start is looked for
      */
-    record Beside(boolean isTapping, boolean isCrowded) {}
+    record Beside(boolean isTapping, BooleanSupplier isCrowded) {}
 
     /**
      * A finish, and whether a tap stands in for a silent sensor.
@@ -113,7 +114,7 @@ final class Derivation {
             tap = button(turn.station.start(), turn.startFromMicros, Long.MIN_VALUE);
         }
         startReadings =
-                searchOf(turn.station.start(), beside.isCrowded())
+                searchOf(turn.station.start(), beside.isCrowded().getAsBoolean())
                         .search(turn.evidence.inOrder(), turn.startFromMicros, pressOf(tap));
         disagrees |= isContradicted(tap, startReadings);
         PointReading best = startReadings.best();

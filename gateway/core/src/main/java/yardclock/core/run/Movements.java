@@ -41,6 +41,7 @@ public final class Movements {
     public void giveStart(Attempt attempt) {
         attempt.signalAskedMicros = nowMicros;
         attempt.signalMissed = false;
+        course.waking().note(attempt);
         attempt.revision++;
         for (Contact contact : course.plan.stations().get(0).start().contacts()) {
             int output = contact.sensor().sensor();

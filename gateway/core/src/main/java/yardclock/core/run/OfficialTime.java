@@ -80,7 +80,7 @@ public record OfficialTime(int number, Elapsed elapsed, long creditMicros, Credi
     private record Ends(Mark start, Mark finish) {}
 
     private static Mark end(Attempt attempt, Station station, Function<Turn, Mark> of) {
-        Turn turn = attempt.turnAt(station.id()).orElse(null);
+        Turn turn = attempt.at(station.id());
         return turn == null || turn.ruled() == SplitState.VOID ? null : of.apply(turn);
     }
 

@@ -16,8 +16,8 @@ import java.util.Optional;
 final class Rulings {
     private final List<Ruling> all = new ArrayList<>();
 
-    /** Asked for with every edge, so it is kept. */
-    private Optional<Ruling> standing = Optional.empty();
+    /** Asked for with every edge, so it is kept; null while the split is only proposed. */
+    private Ruling standing;
 
     List<Ruling> all() {
         return Collections.unmodifiableList(all);
@@ -25,11 +25,22 @@ final class Rulings {
 
     /** The one that decides the split; empty while it is only proposed. */
     Optional<Ruling> standing() {
-        return standing;
+        return Optional.ofNullable(standing);
+    }
+
+    /** What it says of the split; null while none stands. */
+    Ruling.Decided decision() {
+        return standing == null ? null : standing.decided();
     }
 
     private void findStanding() {
-        standing = all.stream().filter(r -> r.decided() != null && r.isStanding()).findFirst();
+        standing = null;
+        for (Ruling ruling : all) {
+            if (ruling.decided() != null && ruling.isStanding()) {
+                standing = ruling;
+                return;
+            }
+        }
     }
 
     /** Its entry, −1 when none stands. */
@@ -44,7 +55,7 @@ final class Rulings {
     /** Adds a ruling; one that decides supersedes the one that stood. */
     void add(Ruling ruling) {
         if (ruling.decided() != null) {
-            standing.ifPresent(r -> end(r, Ruling.Status.SUPERSEDED, ruling.entry()));
+            standing().ifPresent(r -> end(r, Ruling.Status.SUPERSEDED, ruling.entry()));
         }
         all.add(ruling);
         findStanding();

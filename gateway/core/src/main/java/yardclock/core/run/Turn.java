@@ -126,12 +126,12 @@ public final class Turn {
     }
 
     public boolean isRuled() {
-        return rulings.standing().isPresent();
+        return decision() != null;
     }
 
     /** What the ruling that stands says of the split; null while none does. */
     Ruling.Decided decision() {
-        return rulings.standing().map(Ruling::decided).orElse(null);
+        return rulings.decision();
     }
 
     /** The start that stands: the ruled one, or else the derived one. */

@@ -47,7 +47,7 @@ final class TurnJudge {
 
     private void conclude(StationRun run, Turn turn, long nowMicros, Gathering out) {
         Derivation.Beside beside =
-                new Derivation.Beside(isTapping(turn), Crowd.isAtStart(turn, course));
+                new Derivation.Beside(isTapping(turn), () -> Crowd.isAtStart(turn, course));
         Derivation says =
                 new Derivation(course.plan.timing(), course.crossed, turn, beside, nowMicros);
         if (turn.isRuled()) {

@@ -15,6 +15,9 @@ final class Waking {
     /** Some of them do not wait any more; none that does is missing. */
     private final Set<Turn> waiting = new LinkedHashSet<>();
 
+    /** Whose start signal was asked for; some of them do not wait for it any more. */
+    private final Set<Attempt> signalled = new LinkedHashSet<>();
+
     Waking(CourseRun course) {
         this.course = course;
     }
@@ -26,6 +29,11 @@ final class Waking {
         } else {
             waiting.add(turn);
         }
+    }
+
+    /** The start signal was asked for: it is missed when nothing answers in time. */
+    void note(Attempt attempt) {
+        signalled.add(attempt);
     }
 
     void forget(Turn turn) {
@@ -41,9 +49,10 @@ final class Waking {
                 }
             }
         }
-        for (Attempt attempt : course.attempts.values()) {
+        for (Attempt attempt : signalled) {
             course.judge().missSignal(attempt, nowMicros, out);
         }
+        signalled.removeIf(a -> course.judge().signalDeadlineMicros(a) == Long.MAX_VALUE);
     }
 
     /** When time alone changes something next; MAX for never. */
@@ -52,7 +61,7 @@ final class Waking {
         for (Turn turn : waiting) {
             next = Math.min(next, turn.wakeMicros);
         }
-        for (Attempt attempt : course.attempts.values()) {
+        for (Attempt attempt : signalled) {
             next = Math.min(next, course.judge().signalDeadlineMicros(attempt));
         }
         return next;

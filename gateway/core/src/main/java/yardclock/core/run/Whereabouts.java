@@ -1,7 +1,7 @@
 package yardclock.core.run;
 
-import java.util.Comparator;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** Who is where on the course, and who comes next: questions that change nothing. */
 public final class Whereabouts {
@@ -13,31 +13,50 @@ public final class Whereabouts {
 
     /** The candidate who is next to be released. */
     public Optional<Attempt> next() {
-        return course.attempts.values().stream()
-                .filter(a -> a.phase == Attempt.Phase.WAITING)
-                .findFirst();
+        for (Attempt attempt : course.attempts.values()) {
+            if (attempt.phase == Attempt.Phase.WAITING) {
+                return Optional.of(attempt);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The candidate beside a proctor's device, on the course or with splits to rule on. */
     public Optional<Attempt> beside(String device) {
-        return course.attempts.values().stream()
-                .filter(a -> a.isOnCourse() || a.phase == Attempt.Phase.FINISHED)
-                .filter(a -> a.proctorDevice.equals(device))
-                .min(Comparator.comparingLong(a -> a.releaseOrder));
+        return first(
+                a ->
+                        (a.isOnCourse() || a.phase == Attempt.Phase.FINISHED)
+                                && a.proctorDevice.equals(device));
     }
 
     /** The candidate this device had last and whose result is not told yet. */
     public Optional<Attempt> toTell(String device) {
-        return course.attempts.values().stream()
-                .filter(a -> a.isDone() && !a.told && a.proctorDevice.equals(device))
-                .max(Comparator.comparingLong(a -> a.releaseOrder));
+        Attempt last = null;
+        for (Attempt attempt : course.attempts.values()) {
+            boolean isToTell =
+                    attempt.isDone() && !attempt.told && attempt.proctorDevice.equals(device);
+            if (isToTell && (last == null || attempt.releaseOrder > last.releaseOrder)) {
+                last = attempt;
+            }
+        }
+        return Optional.ofNullable(last);
     }
 
     /** Whoever comes to this station next, in the order of release: nobody overtakes. */
     Optional<Attempt> expectedAt(int index) {
-        return course.attempts.values().stream()
-                .filter(a -> isExpected(a, index))
-                .min(Comparator.comparingLong(a -> a.releaseOrder));
+        return first(a -> isExpected(a, index));
+    }
+
+    /** Of those meant, who was released first. Screens and edges ask for it all day. */
+    private Optional<Attempt> first(Predicate<Attempt> isMeant) {
+        Attempt first = null;
+        for (Attempt attempt : course.attempts.values()) {
+            boolean isSooner = first == null || attempt.releaseOrder < first.releaseOrder;
+            if (isSooner && isMeant.test(attempt)) {
+                first = attempt;
+            }
+        }
+        return Optional.ofNullable(first);
     }
 
     boolean isExpected(Attempt attempt, int index) {
