@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -117,7 +118,7 @@ final class UnitMessages {
     /** A message from the gateway, or empty when it breaks the contract. */
     static Optional<JsonNode> read(String name, byte[] payload) {
         try {
-            JsonNode message = JSON.readTree(payload);
+            JsonNode message = JSON.readTree(new String(payload, StandardCharsets.UTF_8));
             return isSound(name, message) ? Optional.of(message) : Optional.empty();
         } catch (IOException e) {
             return Optional.empty();

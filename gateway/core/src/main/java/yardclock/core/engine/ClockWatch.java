@@ -15,6 +15,14 @@ import java.util.Locale;
  * is known well again, and tells when its counter jumped.
  */
 record ClockWatch(long limitMicros) {
+    /** An exchange was had: looks where that can have changed anything. */
+    void compared(Unit unit, long nowMicros, int speed, Gathering out) {
+        long jumps = unit.clockFaults(unit.status().boot());
+        if (unit.jumpAlarm().isNews(jumps) || !unit.boundAlarm().isAssured(nowMicros, speed)) {
+            look(unit, nowMicros, speed, out);
+        }
+    }
+
     void look(Unit unit, long nowMicros, int speed, Gathering out) {
         ClockStatus clock = unit.clockLimits(unit.status().boot(), new GatewayTime(nowMicros));
         BoundAlarm.Change change = unit.boundAlarm().look(clock, limitMicros, nowMicros, speed);

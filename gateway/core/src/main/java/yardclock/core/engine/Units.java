@@ -285,7 +285,7 @@ final class Units {
         for (Attempt settled : course.settle(answer.unit(), out)) {
             warnOfOtherDecision(settled, out);
         }
-        clockWatch.look(unit, nowMicros, course.speed(), out);
+        clockWatch.compared(unit, nowMicros, course.speed(), out);
     }
 
     /** A ruling keeps what was seen; when the final stamps decide otherwise a person must know. */

@@ -27,6 +27,9 @@ public final class BoundAlarm {
     /** The next exchange should be in by then: 5 s, dithered, and something for a lost one. */
     private static final long NEXT_EXCHANGE_REAL_MICROS = 10_000_000;
 
+    /** Several exchanges come within it, so that no look is due while a unit answers. */
+    private static final long ASSURED_REAL_MICROS = 30_000_000;
+
     /** What a look found. */
     public enum Change {
         NONE,
@@ -55,6 +58,15 @@ public final class BoundAlarm {
                                         LOOK_AGAIN_REAL_MICROS * speed,
                                         clock.soonestGrowthMicros(limitMicros - width));
         return was == raised ? Change.NONE : raised ? Change.RAISED : Change.CLEARED;
+    }
+
+    /**
+     * Whether the last look still answers for this moment and for some while after it. An exchange
+     * makes a clock known better, unless it says that the counter jumped.
+     */
+    public boolean isAssured(long nowMicros, int speed) {
+        boolean hasLooked = !raised && nextLookMicros != Long.MAX_VALUE;
+        return hasLooked && nextLookMicros - nowMicros > ASSURED_REAL_MICROS * speed;
     }
 
     /** A unit just compared for the first time: better exchanges are under way. */

@@ -14,6 +14,11 @@ public final class JumpAlarm {
         return isNew && Long.bitCount(jumps) == 1;
     }
 
+    /** Whether there were more jumps than were known. */
+    public boolean isNews(long jumps) {
+        return jumps != known;
+    }
+
     @Override
     public String toString() {
         return Long.toString(known);

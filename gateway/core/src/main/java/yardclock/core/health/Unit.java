@@ -112,6 +112,11 @@ public final class Unit {
         return clocks.known(boot).orElseGet(ExchangeClock::new).limits(now);
     }
 
+    /** How often this boot's counter jumped. */
+    public long clockFaults(String boot) {
+        return clocks.known(boot).map(UnitClock::faults).orElse(0L);
+    }
+
     /** The figures as a picture. */
     public ClockTrace clockTrace(String boot, GatewayTime now) {
         return clocks.known(boot).map(clock -> clock.trace(now)).orElseGet(ClockTrace::empty);

@@ -188,6 +188,11 @@ public final class ExchangeClock implements UnitClock {
     }
 
     @Override
+    public long faults() {
+        return faults;
+    }
+
+    @Override
     public long exchanges() {
         return accepted;
     }

@@ -45,6 +45,9 @@ public interface UnitClock {
     /** How many exchanges it took in. */
     long exchanges();
 
+    /** How often an exchange contradicted those before it: the counter jumped. */
+    long faults();
+
     /**
      * Where its first exchange lies; empty until a second one agrees with it, so that a single wild
      * answer can't tie time lines.
