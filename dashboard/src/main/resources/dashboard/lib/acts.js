@@ -42,6 +42,12 @@ export const acts = {
   }),
   equipmentFault: (number, station, words) => ({ act: "equipment-fault", number, station, words }),
   stopOne: (number, reason, words) => ({ act: "stop-one", number, reason, words }),
+  acknowledgeHeat: () => ({ act: "acknowledge-heat" }),
+  handReading: (centiCelsius, centiPercent, globeCentiCelsius, instrument) => ({
+    act: "hand-reading", centiCelsius, centiPercent, globeCentiCelsius, instrument,
+  }),
+  lightningSeen: () => ({ act: "lightning-seen" }),
+  gustRead: (millimetresPerSecond) => ({ act: "gust-read", millimetresPerSecond }),
   runAgain: (number, reason, words) => ({ act: "run-again", number, reason, words }),
   swapOrder: (number, otherNumber, reason, words) => ({
     act: "swap-order", number, otherNumber, reason, words,

@@ -132,6 +132,22 @@ export const codes = {
     "The result was told already.",
     "El resultado ya se comunicó.",
   ],
+  "refusal.heat-holds": [
+    "The heat watch is at a level that holds new releases.",
+    "La vigilancia del calor está en un nivel sin nuevas salidas.",
+  ],
+  "refusal.heat-unknown": [
+    "The heat level is unknown: acknowledge it, or read by hand.",
+    "Se ignora el nivel de calor: acuse recibo o mida a mano.",
+  ],
+  "refusal.heat-silent": [
+    "No heat reading for an hour: no new releases until there is one.",
+    "Sin lectura de calor en una hora: no hay salidas hasta que haya una.",
+  ],
+  "refusal.reading-impossible": [
+    "This reading cannot be. Look at the instrument.",
+    "Esta lectura no puede ser. Revise el instrumento.",
+  ],
   "refusal.already-done": ["This attempt is over.", "Este intento ha terminado."],
   "refusal.not-over": ["This attempt is not over yet.", "Este intento aún no ha terminado."],
   "refusal.unknown-sensor": [

@@ -2,6 +2,7 @@ package yardclock.core.board;
 
 import yardclock.core.result.Results;
 import yardclock.core.ruling.Devices;
+import yardclock.core.ruling.HeatAdmission;
 import yardclock.core.ruling.Refusal;
 import yardclock.core.ruling.Role;
 import yardclock.core.run.Attempt;
@@ -48,10 +49,13 @@ public final class ControlProjection {
         if (next.isPresent()) {
             block(blockers, course.status() == CourseRun.Course.STOPPED, Refusal.STOPPED);
             block(blockers, course.status() == CourseRun.Course.HELD, Refusal.COURSE_HELD);
+            long now = picture.moment().gatewayMicros();
+            HeatAdmission.againstReleases(picture.heat(), now)
+                    .ifPresent(refusal -> blockers.add(refusal.code()));
             block(blockers, !course.whereabouts().isFirstFree(), Refusal.STATION_NOT_READY);
             block(blockers, proctor.isEmpty(), Refusal.PROCTOR_BUSY);
             block(blockers, picture.watch().isAnyHeld(), Refusal.STATION_HELD);
-            boolean early = picture.moment().gatewayMicros() < course.notBeforeMicros();
+            boolean early = now < course.notBeforeMicros();
             block(blockers, early, Refusal.INTERVAL_NOT_OVER);
         }
         return new ControlFrame.Next(

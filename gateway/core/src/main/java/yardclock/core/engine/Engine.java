@@ -171,7 +171,12 @@ public final class Engine {
         climates = new Climates(plan, known, lines, nowMicros);
         Situation situation =
                 new Situation(
-                        course, devices, units::sensorState, units.calibrations(), units.watch());
+                        course,
+                        devices,
+                        units::sensorState,
+                        units.calibrations(),
+                        units.watch(),
+                        climates.watch());
         decisions = new Decisions(situation, tablets);
     }
 

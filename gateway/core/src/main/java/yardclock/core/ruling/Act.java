@@ -286,4 +286,45 @@ public sealed interface Act {
             return ActKind.RUN_AGAIN;
         }
     }
+
+    /** Somebody has seen what the heat watch says now, and goes on knowing it. */
+    record AcknowledgeHeat() implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.ACKNOWLEDGE_HEAT;
+        }
+    }
+
+    /**
+     * A reading by hand, of the moment it was sent.
+     *
+     * @param centiCelsius air temperature, 1/100 °C
+     * @param centiPercent relative humidity, 1/100 %
+     * @param globeCentiCelsius black globe temperature, 1/100 °C; null for none
+     * @param instrument what it was read off, in words
+     */
+    record HandReading(
+            int centiCelsius, int centiPercent, Integer globeCentiCelsius, String instrument)
+            implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.HAND_READING;
+        }
+    }
+
+    /** Thunder was heard, or a flash seen: half an hour from now on nobody new is released. */
+    record LightningSeen() implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.LIGHTNING_SEEN;
+        }
+    }
+
+    /** A gust as read off where people climb, mm/s; it stands until the next one. */
+    record GustRead(int millimetresPerSecond) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.GUST_READ;
+        }
+    }
 }

@@ -37,7 +37,11 @@ public enum ActKind {
     EQUIPMENT_FAULT(Act.EquipmentFault.class, Role.PROCTOR, Role.CREW, Role.COORDINATOR),
     STOP_ONE(Act.StopOne.class, Role.values()),
     SWAP_ORDER(Act.SwapOrder.class, Role.COORDINATOR),
-    RUN_AGAIN(Act.RunAgain.class, Role.COORDINATOR);
+    RUN_AGAIN(Act.RunAgain.class, Role.COORDINATOR),
+    ACKNOWLEDGE_HEAT(Act.AcknowledgeHeat.class, Role.COORDINATOR, Role.SAFETY),
+    HAND_READING(Act.HandReading.class, Role.COORDINATOR, Role.SAFETY),
+    LIGHTNING_SEEN(Act.LightningSeen.class, Role.values()),
+    GUST_READ(Act.GustRead.class, Role.COORDINATOR, Role.SAFETY);
 
     private final Class<? extends Act> type;
     private final Set<Role> roles;

@@ -5,6 +5,7 @@ import yardclock.core.course.Contact;
 import yardclock.core.course.CriterionKind;
 import yardclock.core.course.SensorRef;
 import yardclock.core.course.Station;
+import yardclock.core.heat.watch.HeatWatch;
 import yardclock.core.run.Attempt;
 import yardclock.core.run.CourseRun;
 import yardclock.core.run.Movements;
@@ -30,6 +31,7 @@ final class Admission {
     private final CourseRun course;
     private final Devices devices;
     private final ToIntFunction<SensorRef> sensorState;
+    private final HeatWatch heat;
     private final Calibrations calibrations;
     private final SensorWatch watch;
     private final Set<Refusal> against = EnumSet.noneOf(Refusal.class);
@@ -47,6 +49,7 @@ final class Admission {
         this.sensorState = situation.sensorState();
         this.calibrations = situation.calibrations();
         this.watch = situation.watch();
+        this.heat = situation.heat();
         this.who = who;
         this.basis = request.basis();
         this.request = request;
@@ -84,6 +87,8 @@ final class Admission {
             case STOP_ONE -> stopOne((Act.StopOne) act);
             case SWAP_ORDER -> swap((Act.SwapOrder) act);
             case RUN_AGAIN -> runAgain((Act.RunAgain) act);
+            case ACKNOWLEDGE_HEAT, HAND_READING, LIGHTNING_SEEN, GUST_READ ->
+                    against.addAll(HeatAdmission.against(act, heat, nowMicros));
         }
         return against.isEmpty() ? null : against.iterator().next();
     }
@@ -122,6 +127,7 @@ final class Admission {
         Attempt attempt = candidate(act.number());
         refuseIf(isStopped(), Refusal.STOPPED);
         refuseIf(course.status() == CourseRun.Course.HELD, Refusal.COURSE_HELD);
+        HeatAdmission.againstReleases(heat, nowMicros).ifPresent(against::add);
         proctor(act.proctorDevice());
         refuseIf(!course.whereabouts().isFirstFree(), Refusal.STATION_NOT_READY);
         refuseIf(watch.isAnyHeld(), Refusal.STATION_HELD);

@@ -83,6 +83,8 @@ final class Carrying {
             case STOP_ONE -> stopOne((Act.StopOne) act);
             case SWAP_ORDER -> swap((Act.SwapOrder) act);
             case RUN_AGAIN -> runAgain((Act.RunAgain) act);
+            case ACKNOWLEDGE_HEAT, HAND_READING, LIGHTNING_SEEN, GUST_READ ->
+                    HeatActs.carryOut(act, who, situation.heat(), nowMicros);
         }
     }
 

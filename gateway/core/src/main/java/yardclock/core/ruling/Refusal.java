@@ -22,6 +22,10 @@ public enum Refusal {
     NOT_YOUR_CANDIDATE("Another proctor is with this candidate."),
     STOPPED("The course is stopped. Only the safety officer restarts it."),
     COURSE_HELD("New releases are on hold."),
+    HEAT_HOLDS("The heat watch is at a level that holds new releases."),
+    HEAT_UNKNOWN("The heat level is unknown: acknowledge it, or read by hand."),
+    HEAT_SILENT("No heat reading for an hour: no new releases until there is one."),
+    READING_IMPOSSIBLE("This reading cannot be. Look at the instrument."),
     NOT_NEXT("Another candidate is next."),
     STATION_NOT_READY("The first station is not ready."),
     STATION_HELD(

@@ -2,6 +2,7 @@ package yardclock.core.ruling;
 
 import yardclock.core.calibration.Calibrations;
 import yardclock.core.course.SensorRef;
+import yardclock.core.heat.watch.HeatWatch;
 import yardclock.core.run.CourseRun;
 import yardclock.core.trouble.SensorWatch;
 
@@ -17,4 +18,5 @@ public record Situation(
         Devices devices,
         ToIntFunction<SensorRef> sensorState,
         Calibrations calibrations,
-        SensorWatch watch) {}
+        SensorWatch watch,
+        HeatWatch heat) {}

@@ -178,7 +178,9 @@ final class RandomYard {
                 kind == ActKind.STOP_ALL
                         || kind == ActKind.STOP_ONE
                         || kind == ActKind.WITHDRAW
-                        || kind == ActKind.NO_SHOW;
+                        || kind == ActKind.NO_SHOW
+                        || kind == ActKind.HAND_READING
+                        || kind == ActKind.LIGHTNING_SEEN;
         if (rare && random.nextInt(12) > 0) {
             return;
         }
@@ -237,6 +239,11 @@ final class RandomYard {
             case STOP_ONE -> new Act.StopOne(number, reason, words);
             case SWAP_ORDER -> new Act.SwapOrder(number, number(), reason, words);
             case RUN_AGAIN -> new Act.RunAgain(number, reason, words);
+            case ACKNOWLEDGE_HEAT -> new Act.AcknowledgeHeat();
+            case HAND_READING ->
+                    new Act.HandReading(random.nextInt(4_500), random.nextInt(11_000), null, words);
+            case LIGHTNING_SEEN -> new Act.LightningSeen();
+            case GUST_READ -> new Act.GustRead(random.nextInt(20_000));
         };
     }
 

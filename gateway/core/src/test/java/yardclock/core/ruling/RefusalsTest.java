@@ -35,6 +35,7 @@ class RefusalsTest {
             case STOPPED, COURSE_HELD, NOT_NEXT, STATION_NOT_READY, PROCTOR_BUSY ->
                     release(refusal);
             case INTERVAL_NOT_OVER, NO_SUCH_PROCTOR -> release(refusal);
+            case HEAT_HOLDS, HEAT_UNKNOWN, HEAT_SILENT, READING_IMPOSSIBLE -> heat(refusal);
             case NOT_YOUR_CANDIDATE, NOT_RELEASED, ALREADY_STARTED, NOT_ON_COURSE -> where(refusal);
             case NO_SUCH_SPLIT, ALREADY_RULED, OUT_OF_DATE -> split(refusal);
             case NO_SUCH_EDGE -> takeBack(new Act.Strike("u1", "b", 99, Reason.OTHER, ""));
@@ -50,6 +51,19 @@ class RefusalsTest {
             case TOO_SCATTERED, STILL_UNSETTLED, LIMITS_EXCLUDE -> accepting(refusal);
             case ALREADY_ENROLLED, UNKNOWN_CODE -> enrol(refusal);
         };
+    }
+
+    private Verdict heat(Refusal refusal) {
+        if (refusal == Refusal.READING_IMPOSSIBLE) {
+            return yard.rule("safety1", new Act.HandReading(9_000, 5_000, null, "a thermometer"));
+        }
+        if (refusal == Refusal.HEAT_HOLDS) {
+            yard.ok("crew1", new Act.LightningSeen());
+        } else {
+            yard.ok("safety1", new Act.HandReading(2_800, 4_500, null, "a thermometer"));
+            yard.after(refusal == Refusal.HEAT_SILENT ? 62 * 60 : 40 * 60);
+        }
+        return yard.rule("coordinator1", new Act.Release(101, "proctor1"));
     }
 
     private Verdict whoAndWhether(Refusal refusal) {

@@ -51,6 +51,10 @@ class RolesTest {
             stop-one           C T P W S
             swap-order         C - - - -
             run-again          C - - - -
+            acknowledge-heat   C - - - S
+            hand-reading       C - - - S
+            lightning-seen     C T P W S
+            gust-read          C - - - S
             """;
 
     static List<Arguments> table() {
@@ -127,6 +131,10 @@ class RolesTest {
             case STOP_ONE -> new Act.StopOne(101, Reason.MEDICAL, "");
             case SWAP_ORDER -> new Act.SwapOrder(101, 102, Reason.OTHER, "");
             case RUN_AGAIN -> new Act.RunAgain(101, Reason.EQUIPMENT_FAULT, "");
+            case ACKNOWLEDGE_HEAT -> new Act.AcknowledgeHeat();
+            case HAND_READING -> new Act.HandReading(2_500, 5_000, null, "sling psychrometer");
+            case LIGHTNING_SEEN -> new Act.LightningSeen();
+            case GUST_READ -> new Act.GustRead(4_000);
         };
     }
 }

@@ -87,6 +87,11 @@ public final class HeatWatch {
         return List.of();
     }
 
+    /** Whether a reading has a value that cannot be, and would not be taken. */
+    public boolean isImpossible(HeatReading reading) {
+        return !ReadingLevel.wrong(reading, rules, workWatts).isEmpty();
+    }
+
     /** What was read before a later reading of that source, or too long ago, only is history. */
     private boolean isLate(HeatReading reading) {
         long age = reading.arrivedMicros() - reading.measuredMicros();

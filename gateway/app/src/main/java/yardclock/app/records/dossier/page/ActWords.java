@@ -168,6 +168,11 @@ final class ActWords {
                     view.say("called an equipment fault", "señaló un fallo del equipo");
             case STOP_ONE -> view.say("stopped this candidate", "detuvo a este aspirante");
             case SWAP_ORDER -> view.say("swapped the order", "cambió el orden");
+            case ACKNOWLEDGE_HEAT -> view.say("acknowledged the heat", "acusó recibo del calor");
+            case HAND_READING -> view.say("read the heat by hand", "midió el calor a mano");
+            case LIGHTNING_SEEN ->
+                    view.say("reported thunder or lightning", "avisó de truenos o rayos");
+            case GUST_READ -> view.say("read a gust", "midió una racha");
             case RUN_AGAIN -> view.say("granted a re-run", "concedió repetir el recorrido");
             default -> throw new IllegalStateException("an act without words: " + kind);
         };
