@@ -28,9 +28,17 @@ const JOBS = {
     "jobs/control-next",
     "jobs/control-course",
     "jobs/control-done",
+    "parts/course-rulings",
     "parts/tray",
   ],
   crew: [],
+  watch: [
+    "jobs/watch-state",
+    "jobs/watch-told",
+    "parts/course-rulings",
+    "words/of-watch",
+    "words/on-watch",
+  ],
   board: [],
   bench: [
     "words/of-bench",
@@ -51,7 +59,7 @@ const JOBS = {
   front: ["jobs/front-entry", "lib/outbox-store"],
 };
 const SHARED = ["parts/stations", "lib/times"];
-const LOOKS = { bench: ["calibration", "plots"] };
+const LOOKS = { bench: ["calibration", "plots"], watch: ["plots"] };
 
 /** A style sheet that only one page wears; the page is shown when it is there, or failed. */
 function wear(look) {

@@ -3,6 +3,7 @@
 import { html, nothing } from "lit";
 import { Page } from "../parts/page.js";
 import { courseMap } from "../parts/course-map.js";
+import { courseRulings } from "../parts/course-rulings.js";
 import { heatCard } from "../parts/heat-card.js";
 import { warnings } from "../parts/sentences.js";
 import { tray } from "../parts/tray.js";
@@ -27,7 +28,7 @@ class Control extends Page {
   middle(frame) {
     return html`
       <div class="control-next">
-        ${nextUp(this, frame)} ${this.#courseRulings(frame.head)}
+        ${nextUp(this, frame)} ${courseRulings(this, frame.head)}
       </div>
       <div class="control-wide">
         ${this.#alarms(frame.alarms)} ${this.#held(frame.stations)}
@@ -42,43 +43,6 @@ class Control extends Page {
         ${waiting(frame.waiting)} ${proctors(frame.proctors)} ${heatCard(frame.head.heat)}
       </div>
     `;
-  }
-
-  #courseRulings({ course }) {
-    if (course === "stopped") {
-      return this.leads
-        ? html`<p class="large">${say("control.restart-who")}</p>`
-        : this.button("restart", say("control.restart"), () => this.#restart(), { kind: "strong wide" });
-    }
-    if (course === "running") {
-      return this.button("hold-course", say("control.hold"), () => this.#hold(), { kind: "wide" });
-    }
-    if (!this.leads) return nothing;
-    return this.button(
-      "resume-course",
-      say("control.resume"),
-      () => this.act("resume-course", acts.resumeCourse(), { quiet: true }),
-      { kind: "strong wide" },
-    );
-  }
-
-  async #hold() {
-    const answer = await this.ask.put({
-      title: say("control.hold-title"),
-      choices: reasonsFor.holdAll.map((reason) => [reason, say(`reason.${reason}`)]),
-      words: true,
-      yes: say("control.hold-do"),
-    });
-    if (!answer) return;
-    this.act("hold-course", acts.holdCourse(answer.choice, answer.words), { quiet: true });
-  }
-
-  async #restart() {
-    const answer = await this.ask.put({
-      title: say("control.restart-title"),
-      yes: say("control.restart-do"),
-    });
-    if (answer) this.act("restart", acts.restart(), { quiet: true });
   }
 
   #alarms(alarms) {

@@ -9,8 +9,8 @@ import { store } from "../lib/outbox-store.js";
 import { codeFrom, wrongEntry } from "./front-entry.js";
 
 const PAGES = {
-  coordinator: ["control", "crew", "bench", "leaderboard"],
-  safety: ["control", "leaderboard"],
+  coordinator: ["control", "crew", "watch", "bench", "leaderboard"],
+  safety: ["watch", "control", "leaderboard"],
   proctor: ["post"],
   crew: ["crew"],
   technician: ["bench", "leaderboard"],

@@ -7,7 +7,7 @@ export const ROLES = ["coordinator", "safety", "proctor", "crew", "technician"];
 /** The page each role works on; the others may open more. */
 export const HOME = {
   coordinator: "/control",
-  safety: "/control",
+  safety: "/watch",
   proctor: "/post",
   crew: "/crew",
   technician: "/bench",

@@ -4,6 +4,7 @@ export const onDay = {
   "page.post": ["Post", "Puesto"],
   "page.control": ["Control", "Control"],
   "page.crew": ["Crew", "Equipo"],
+  "page.watch": ["Watch", "Vigilancia"],
   "page.board": ["Board", "Tablero"],
   "page.bench": ["Bench", "Banco técnico"],
   "page.leaderboard": ["Leaderboard", "Clasificación"],

@@ -10,6 +10,7 @@ import yardclock.core.board.ControlFrame;
 import yardclock.core.board.CrewFrame;
 import yardclock.core.board.LeaderboardFrame;
 import yardclock.core.board.PostFrame;
+import yardclock.core.board.WatchFrame;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -26,6 +27,7 @@ final class ScriptedFrames {
                     "post", PostFrame.class,
                     "control", ControlFrame.class,
                     "crew", CrewFrame.class,
+                    "watch", WatchFrame.class,
                     "board", BoardFrame.class,
                     "bench", BenchFrame.class,
                     "leaderboard", LeaderboardFrame.class);

@@ -16,7 +16,16 @@ import java.util.regex.Pattern;
 /** The dashboard's and the WebJars' files on the class path, by the addresses pages ask for. */
 final class StaticFiles {
     private static final Set<String> SHELLS =
-            Set.of("/", "/enrol", "/post", "/control", "/crew", "/board", "/bench", "/leaderboard");
+            Set.of(
+                    "/",
+                    "/enrol",
+                    "/post",
+                    "/control",
+                    "/crew",
+                    "/watch",
+                    "/board",
+                    "/bench",
+                    "/leaderboard");
     private static final String WORKER = "/post-worker.js";
     private static final Pattern IMPORT_MAP =
             Pattern.compile("<script type=\"importmap\">(.*?)</script>", Pattern.DOTALL);

@@ -14,7 +14,7 @@ record Announcement(
         Certificate certificate,
         boolean first) {
     private static final List<String> PAGES =
-            List.of("", "control", "post", "crew", "board", "bench", "leaderboard");
+            List.of("", "control", "post", "crew", "watch", "board", "bench", "leaderboard");
 
     List<String> lines() {
         List<String> lines = new ArrayList<>();

@@ -12,6 +12,7 @@ record Audience(Kind kind, String device) {
         CONTROL,
         POST,
         CREW,
+        WATCH,
         BOARD,
         BENCH,
         LEADERBOARD;

@@ -36,6 +36,10 @@ interface Painter {
                         var frame = engine.crew(view);
                         yield new Painted(frame.head().frame(), frame);
                     }
+                    case WATCH -> {
+                        var frame = engine.watch(view);
+                        yield new Painted(frame.head().frame(), frame);
+                    }
                     case BOARD -> {
                         var frame = engine.board(view);
                         yield new Painted(frame.head().frame(), frame);

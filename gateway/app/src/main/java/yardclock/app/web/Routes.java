@@ -37,6 +37,7 @@ final class Routes {
                     "/control",
                     "/post",
                     "/crew",
+                    "/watch",
                     "/board",
                     "/bench",
                     "/leaderboard");
@@ -78,6 +79,7 @@ final class Routes {
         live(desk, Kind.CONTROL, EnumSet.of(COORDINATOR, SAFETY));
         live(desk, Kind.POST, EnumSet.of(PROCTOR));
         live(desk, Kind.CREW, EnumSet.of(CREW, COORDINATOR));
+        live(desk, Kind.WATCH, EnumSet.of(SAFETY, COORDINATOR));
         live(desk, Kind.BOARD, ANYONE);
         live(desk, Kind.BENCH, EnumSet.of(TECHNICIAN, COORDINATOR));
         live(desk, Kind.LEADERBOARD, EnumSet.of(COORDINATOR, TECHNICIAN, SAFETY, PUBLIC_BY_PLAN));

@@ -67,6 +67,7 @@ class DescribedAnswersTest {
                         "/api/live/control", Role.COORDINATOR,
                         "/api/live/post", Role.PROCTOR,
                         "/api/live/crew", Role.CREW,
+                        "/api/live/watch", Role.SAFETY,
                         "/api/live/bench", Role.TECHNICIAN,
                         "/api/live/leaderboard", Role.SAFETY,
                         "/api/feed", Role.TECHNICIAN);

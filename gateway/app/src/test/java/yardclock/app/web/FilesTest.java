@@ -27,7 +27,8 @@ class FilesTest {
     void everyPageIsTheOneShell() throws Exception {
         String front = bench.get("/", null).body();
         assertThat(front).startsWith("<!doctype html>");
-        for (String page : List.of("/enrol", "/control", "/post", "/crew", "/board", "/bench")) {
+        for (String page :
+                List.of("/enrol", "/control", "/post", "/crew", "/watch", "/board", "/bench")) {
             HttpResponse<String> answer = bench.get(page, null);
             assertThat(answer.body()).as(page).isEqualTo(front);
             assertThat(answer.headers().firstValue("Cache-Control")).contains("no-cache");

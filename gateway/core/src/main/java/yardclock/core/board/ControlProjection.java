@@ -117,7 +117,7 @@ public final class ControlProjection {
                 isFinished ? (int) attempt.turns().stream().filter(t -> !t.isRuled()).count() : 0);
     }
 
-    private static long startedMicros(Attempt attempt) {
+    static long startedMicros(Attempt attempt) {
         return attempt.turns().stream()
                 .findFirst()
                 .map(Turn::start)
@@ -125,7 +125,7 @@ public final class ControlProjection {
                 .orElse(-1L);
     }
 
-    private static long heldSinceMicros(Attempt attempt) {
+    static long heldSinceMicros(Attempt attempt) {
         return attempt.holds().stream()
                 .filter(Hold::isOpen)
                 .mapToLong(Hold::shownSinceMicros)

@@ -14,6 +14,8 @@ import yardclock.core.board.Picture;
 import yardclock.core.board.PostFrame;
 import yardclock.core.board.PostProjection;
 import yardclock.core.board.StaffProjection;
+import yardclock.core.board.WatchFrame;
+import yardclock.core.board.WatchProjection;
 import yardclock.core.course.ExamPlan;
 import yardclock.core.course.RosterLine;
 import yardclock.core.fact.Canonical;
@@ -36,7 +38,6 @@ import yardclock.core.ruling.Verdict;
 import yardclock.core.run.Attempt;
 import yardclock.core.run.CourseRun;
 import yardclock.core.run.TabletPress;
-import yardclock.core.time.Exchange;
 import yardclock.core.time.TimeLines;
 
 import java.util.List;
@@ -222,14 +223,8 @@ public final class Engine {
         if (devices.device(answer.device()).isEmpty()) {
             return;
         }
-        Exchange exchange =
-                new Exchange(
-                        answer.gatewaySentMicros(),
-                        answer.tabletReceivedTick(),
-                        answer.tabletSentTick(),
-                        answer.gatewayReceivedMicros());
         Optional<List<TabletPress>> dated =
-                tablets.compare(answer.device(), answer.boot(), exchange);
+                tablets.compare(answer.device(), answer.boot(), Exchanges.of(answer));
         FactKind kind = dated.isEmpty() ? FactKind.EXCHANGE_REFUSED : FactKind.EXCHANGE_TAKEN;
         out.conclude(Fact.aboutUnit(kind, answer.device(), ""));
         if (course != null && dated.isPresent()) {
@@ -351,6 +346,10 @@ public final class Engine {
 
     public CrewFrame crew(View view) {
         return new StaffProjection(picture(view)).crew();
+    }
+
+    public WatchFrame watch(View view) {
+        return new WatchProjection(picture(view)).frame();
     }
 
     public BoardFrame board(View view) {

@@ -20,7 +20,6 @@ import yardclock.core.passage.TimedEdge;
 import yardclock.core.result.Results;
 import yardclock.core.run.Attempt;
 import yardclock.core.run.CourseRun;
-import yardclock.core.time.Exchange;
 import yardclock.core.time.TimeLines;
 import yardclock.core.trouble.SensorWatch;
 
@@ -268,13 +267,7 @@ final class Units {
             out.conclude(Fact.aboutUnit(FactKind.EXCHANGE_REFUSED, answer.unit(), "answered"));
             return;
         }
-        Exchange exchange =
-                new Exchange(
-                        answer.gatewaySentMicros(),
-                        answer.unitReceivedTick(),
-                        answer.unitSentTick(),
-                        answer.gatewayReceivedMicros());
-        boolean taken = unit.clock(answer.boot()).accept(exchange);
+        boolean taken = unit.clock(answer.boot()).accept(Exchanges.of(answer));
         FactKind kind = taken ? FactKind.EXCHANGE_TAKEN : FactKind.EXCHANGE_REFUSED;
         out.conclude(Fact.aboutUnit(kind, answer.unit(), ""));
         calibrations.compared(answer.unit());

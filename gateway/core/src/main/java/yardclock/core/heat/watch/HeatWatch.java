@@ -313,6 +313,16 @@ public final class HeatWatch {
         return flashMicros;
     }
 
+    /** When the half hour after the last thunder or flash is over; MAX for none today. */
+    public long lightningOverMicros() {
+        return flashMicros == NEVER ? NEVER : flashMicros + LIGHTNING;
+    }
+
+    /** When the next reading is due; −1 before the first. */
+    public long dueMicros() {
+        return believedMicros == NEVER ? -1 : believedMicros + Due.at(fold.level());
+    }
+
     @Override
     public String toString() {
         return changes

@@ -1,0 +1,69 @@
+package yardclock.core.board;
+
+import yardclock.core.heat.HeatReason;
+
+import java.util.List;
+
+/**
+ * The safety officer's picture: what the heat watch says and why, the day so far, and who is
+ * moving.
+ *
+ * @param day the newest readings by the time of measuring, oldest first
+ */
+public record WatchFrame(Head head, Heat heat, List<Moving> moving, List<Point> day) {
+
+    /**
+     * The heat watch with all it goes by. Values that no reading gave yet are 0; the head's reading
+     * age is −1 then.
+     *
+     * @param was the level that readings gave last, −1 before the first
+     * @param freshness none, fresh, ageing, unknown or silent
+     * @param confirmation none, to-be-confirmed or hand-reading-asked
+     * @param suspicions against the newest reading: dew-point, stuck, in-the-sun
+     * @param lightningOverMicros gateway time when half an hour is over, −1 without lightning
+     * @param indexHighDeciF the upper end, by the instruments' tolerances
+     * @param by who read it by hand and off what; empty for a sensor
+     * @param dueMicros gateway time when the next reading is due, −1 before the first
+     * @param acknowledgedBy who has seen what stands now; empty while nobody has
+     * @param signedBy who signed the bounds; empty while nobody has
+     * @param plateSet whether the aerial's wind limit was entered
+     * @param turnoutSet whether the medical director entered what turnout gear adds
+     */
+    public record Heat(
+            int was,
+            String freshness,
+            String confirmation,
+            List<String> suspicions,
+            List<HeatReason> reasons,
+            long lightningOverMicros,
+            int indexDeciF,
+            int indexHighDeciF,
+            int wbgtCentiC,
+            int wbgtLowCentiC,
+            int wbgtHighCentiC,
+            String method,
+            String by,
+            long dueMicros,
+            String acknowledgedBy,
+            String boundsVersion,
+            String signedBy,
+            List<Integer> indexBoundsDeciF,
+            boolean plateSet,
+            boolean turnoutSet) {}
+
+    /**
+     * One candidate between release and course done.
+     *
+     * @param exposureMicros how much of the last hour they have been out in this attempt
+     */
+    public record Moving(
+            int number,
+            String phase,
+            int stationIndex,
+            long startedMicros,
+            long heldSinceMicros,
+            long exposureMicros) {}
+
+    /** One reading of the day. */
+    public record Point(long atMicros, int indexDeciF, int indexHighDeciF, int level) {}
+}
