@@ -5,7 +5,8 @@ import { courseRulings } from "../parts/course-rulings.js";
 import { patch } from "../parts/stations.js";
 import { say } from "../lib/say.js";
 import { acts } from "../lib/acts.js";
-import { minutesTenths, waited } from "../lib/times.js";
+import { wallAt } from "../lib/exam-clock.js";
+import { minutesTenths, waited, wallClock } from "../lib/times.js";
 import "../words/of-watch.js";
 import { centi, dayPicture, deci, minutesOf } from "./watch-state.js";
 import { tellings } from "./watch-told.js";
@@ -26,6 +27,10 @@ class Watch extends Page {
       <p class="large" data-level=${head.heat.level}>${levelWords(head.heat, heat)}</p>
       ${head.heat.readingAgeMicros < 0 ? html`<p>${say("heat.no-reading")}</p>` : figures(head.heat, heat)}
       ${this.#state(heat)} ${reasons(heat)}
+      ${heat.likelyLevel >= 0 ? html`<p>${say("watch.likely", {
+        level: say(`heat.${heat.likelyLevel}`),
+        at: wallClock(wallAt(head, heat.likelyMicros)),
+      })}</p>` : nothing}
       ${heat.acknowledgedBy
         ? html`<p><span aria-hidden="true">✓ </span>${say("watch.seen-by", { person: heat.acknowledgedBy })}</p>`
         : this.button("acknowledge", say("watch.acknowledge"), () =>

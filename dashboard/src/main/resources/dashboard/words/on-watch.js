@@ -73,6 +73,10 @@ export const onWatch = {
     "Level {level}: thunder or lightning",
     "Nivel {level}: truenos o rayos",
   ],
+  "watch.likely": [
+    "By the trend {level} is likely about {at}. Advice only.",
+    "Según la tendencia, {level} es probable hacia las {at}. Solo es un consejo.",
+  ],
   "watch.acknowledge": ["I have seen this", "Lo he visto"],
   "watch.seen-by": ["Seen by {person}.", "Visto por {person}."],
   "watch.defer": [

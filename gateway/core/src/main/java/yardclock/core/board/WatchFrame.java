@@ -24,6 +24,8 @@ public record WatchFrame(Head head, Heat heat, List<Moving> moving, List<Point> 
      * @param indexHighDeciF the upper end, by the instruments' tolerances
      * @param by who read it by hand and off what; empty for a sensor
      * @param dueMicros gateway time when the next reading is due, −1 before the first
+     * @param likelyLevel a higher level the trend reaches within half an hour; −1 for none
+     * @param likelyMicros gateway time about when; −1 for none
      * @param acknowledgedBy who has seen what stands now; empty while nobody has
      * @param signedBy who signed the bounds; empty while nobody has
      * @param plateSet whether the aerial's wind limit was entered
@@ -44,6 +46,8 @@ public record WatchFrame(Head head, Heat heat, List<Moving> moving, List<Point> 
             String method,
             String by,
             long dueMicros,
+            int likelyLevel,
+            long likelyMicros,
             String acknowledgedBy,
             String boundsVersion,
             String signedBy,

@@ -3,6 +3,7 @@ package yardclock.core.board;
 import yardclock.core.course.HeatRules;
 import yardclock.core.heat.HeatReading;
 import yardclock.core.heat.ReadingLevel;
+import yardclock.core.heat.Trend;
 import yardclock.core.heat.watch.HeatChange.Acknowledgement;
 import yardclock.core.heat.watch.HeatStatus;
 import yardclock.core.heat.watch.HeatWatch;
@@ -11,6 +12,7 @@ import yardclock.core.run.Attempt;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** Makes the safety officer's frame. */
 public final class WatchProjection {
@@ -38,6 +40,7 @@ public final class WatchProjection {
         ReadingLevel figures = heat.figures();
         boolean isRead = figures != null;
         HeatRules rules = heat.rules();
+        Optional<Trend.Rise> likely = heat.likely();
         return new WatchFrame.Heat(
                 status.was(),
                 word(status.freshness()),
@@ -53,6 +56,8 @@ public final class WatchProjection {
                 isRead ? figures.method() : "",
                 by(heat.newest()),
                 heat.dueMicros(),
+                likely.map(Trend.Rise::level).orElse(-1),
+                likely.map(Trend.Rise::atMicros).orElse(-1L),
                 acknowledgedBy(),
                 rules.version(),
                 rules.signedBy(),

@@ -5,6 +5,7 @@ import yardclock.core.heat.HeatReading;
 import yardclock.core.heat.HeatReason;
 import yardclock.core.heat.HeatReason.Kind;
 import yardclock.core.heat.ReadingLevel;
+import yardclock.core.heat.Trend;
 import yardclock.core.heat.watch.HeatChange.Acknowledgement;
 import yardclock.core.heat.watch.HeatStatus.Confirmation;
 import yardclock.core.heat.watch.HeatStatus.Freshness;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -44,6 +46,10 @@ public final class HeatWatch {
     private final List<HeatChange> changes = new ArrayList<>();
     private final List<Acknowledgement> acknowledged = new ArrayList<>();
     private Taken newest;
+
+    /** Of the newest reading, since screens ask with each frame; null for none. */
+    private Trend.Rise likely;
+
     private long believedMicros = NEVER;
     private long steepMicros = NEVER;
     private int steepLevel;
@@ -83,6 +89,7 @@ public final class HeatWatch {
         }
         fold.raiseTo(measured.level());
         confirm(reading, level, before);
+        likely = trend();
         conclude(reading.arrivedMicros());
         return List.of();
     }
@@ -273,6 +280,16 @@ public final class HeatWatch {
             reasons.addAll(newest.level().reasons());
         }
         return reasons;
+    }
+
+    /** A higher level that is likely within half an hour, by the trend of the newest readings. */
+    public Optional<Trend.Rise> likely() {
+        return Optional.ofNullable(likely);
+    }
+
+    private Trend.Rise trend() {
+        List<HeatReading> readings = measured.readings().stream().map(Map.Entry::getKey).toList();
+        return Trend.rise(readings, Math.max(0, fold.level()), rules, workWatts).orElse(null);
     }
 
     public HeatRules rules() {
