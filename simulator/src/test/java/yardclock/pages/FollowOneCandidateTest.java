@@ -5,9 +5,10 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import static yardclock.pages.Patient.soon;
+
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.assertions.LocatorAssertions;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -34,7 +35,6 @@ import java.util.regex.Pattern;
 class FollowOneCandidateTest {
     private static final int STATIONS = DemoPlan.plan().plan().stations().size();
     private static final Pattern A_TIME = Pattern.compile("\\d:\\d\\d\\.\\d");
-    private static final double PATIENCE_MILLIS = 30_000;
 
     @TempDir Path folder;
 
@@ -208,27 +208,5 @@ class FollowOneCandidateTest {
 
     private static Locator numbers(Page board, String section) {
         return board.locator("section[aria-labelledby='" + section + "'] .patch");
-    }
-
-    private static Patient soon(Locator locator) {
-        return new Patient(assertThat(locator));
-    }
-
-    /** Assertions that wait longer than Playwright's five seconds: a whole gateway is behind. */
-    private record Patient(LocatorAssertions asserting) {
-        void hasText(String text) {
-            asserting.hasText(
-                    text, new LocatorAssertions.HasTextOptions().setTimeout(PATIENCE_MILLIS));
-        }
-
-        void hasCount(int count) {
-            asserting.hasCount(
-                    count, new LocatorAssertions.HasCountOptions().setTimeout(PATIENCE_MILLIS));
-        }
-
-        void containsText(String text) {
-            asserting.containsText(
-                    text, new LocatorAssertions.ContainsTextOptions().setTimeout(PATIENCE_MILLIS));
-        }
     }
 }

@@ -5,11 +5,10 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
+import static yardclock.pages.Patient.soon;
+
 import com.fasterxml.jackson.core.type.TypeReference;
-import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.assertions.LocatorAssertions;
-import com.microsoft.playwright.assertions.PlaywrightAssertions;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -37,7 +36,6 @@ import java.util.Map;
  */
 class StopEverywhereTest {
     private static final long SEEN_WITHIN_MILLIS = 1_000;
-    private static final double PATIENCE_MILLIS = 30_000;
 
     /** Keeps the first instant at which what is looked for is on the page. */
     private static final String WATCH =
@@ -125,11 +123,6 @@ class StopEverywhereTest {
         watch.click("[data-ask=yes]");
         control.click("[data-act=resume-course]");
         soon(watch.locator("[data-status=course]")).containsText("running");
-    }
-
-    private static LocatorAssertions soon(Locator locator) {
-        PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MILLIS);
-        return assertThat(locator);
     }
 
     private static Page enrolled(
