@@ -54,11 +54,11 @@ export function newCode(token, role) {
 }
 
 /** Anything staff may read; the caller gets the response, or null when it could not be had. */
-export async function read(address, token) {
+export async function read(address, token, patienceMs = PATIENCE_MS) {
   try {
     const answer = await fetch(address, {
       headers: { Authorization: `Bearer ${token}` },
-      signal: AbortSignal.timeout(PATIENCE_MS),
+      signal: AbortSignal.timeout(patienceMs),
     });
     return answer.ok ? answer : null;
   } catch {

@@ -128,6 +128,7 @@ export const onPost = {
   "done.wait": ["The result is being made up.", "El resultado se está preparando."],
   "done.tell": ["Told the candidate", "Comunicado al candidato"],
   "done.told": ["The candidate has been told.", "Comunicado al candidato."],
+  "done.dossier": ["Dossier", "Expediente"],
   "done.sheet": ["Telling sheet", "Hoja de resultado"],
   "sheet.print": ["Print", "Imprimir"],
   "sheet.missing": ["The sheet could not be fetched.", "No se pudo obtener la hoja."],

@@ -237,7 +237,8 @@ public final class Gateway implements AutoCloseable {
     }
 
     private WebParts webParts() {
-        return new WebParts(lane, feed, troubles, clock, day, meters, link);
+        Path journal = directory.resolve(JournalFile.NAME);
+        return new WebParts(lane, feed, troubles, clock, day, meters, link, journal);
     }
 
     private void startWeb() throws RefusedException {

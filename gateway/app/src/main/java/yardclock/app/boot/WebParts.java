@@ -22,6 +22,7 @@ import yardclock.core.ruling.Devices.Holder;
 import yardclock.core.ruling.Refusal;
 import yardclock.core.ruling.Role;
 
+import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -36,7 +37,8 @@ record WebParts(
         GatewayClock clock,
         Day day,
         Meters meters,
-        StationLink link) {
+        StationLink link,
+        Path journal) {
 
     WebPorts ports() {
         return new WebPorts(
@@ -78,7 +80,8 @@ record WebParts(
                 () -> Optional.of(day.plan()),
                 office::resultsJson,
                 office::resultsCsv,
-                (number, holder) -> telling(office, number, holder));
+                (number, holder) -> telling(office, number, holder),
+                new DayDossiers(journal, ZoneId.systemDefault()));
     }
 
     private CompletionStage<Answer<Supplier<String>>> telling(

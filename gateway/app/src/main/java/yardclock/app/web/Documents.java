@@ -20,4 +20,5 @@ public record Documents(
         Supplier<Optional<Input.PlanFrozen>> plan,
         Supplier<CompletionStage<Answer<Supplier<byte[]>>>> resultsJson,
         Supplier<CompletionStage<Answer<Supplier<byte[]>>>> resultsCsv,
-        BiFunction<Integer, Holder, CompletionStage<Answer<Supplier<String>>>> telling) {}
+        BiFunction<Integer, Holder, CompletionStage<Answer<Supplier<String>>>> telling,
+        Dossiers dossiers) {}

@@ -54,6 +54,7 @@ final class Routes {
             LiveDesk live,
             ClockDesk clock,
             PaperDesk paper,
+            DossierDesk dossier,
             FileDesk files) {}
 
     static List<Route> of(Desks desks) {
@@ -62,6 +63,7 @@ final class Routes {
         routes.live(desks.live());
         routes.get("/api/clock/{unit}", EnumSet.of(TECHNICIAN, COORDINATOR), desks.clock()::clock);
         routes.paper(desks.paper());
+        routes.get("/api/dossier/{number}", EnumSet.of(COORDINATOR), desks.dossier()::dossier);
         routes.pages(desks.files());
         return List.copyOf(routes.table);
     }

@@ -81,6 +81,7 @@ public final class WebServer implements AutoCloseable {
                 new LiveDesk(live, ports, refusals),
                 new ClockDesk(ports, refusals),
                 new PaperDesk(ports, refusals),
+                new DossierDesk(ports.documents().dossiers(), refusals),
                 new FileDesk(new WebFiles(), refusals));
     }
 

@@ -178,6 +178,9 @@ class BadRequestTest {
         refused(bench.send(delete), 405, "method-not-here");
         refused(bench.get("/api/telling/abc", Role.COORDINATOR), 400, "malformed");
         refused(bench.get("/api/telling/13", Role.COORDINATOR), 409, "unknown-number");
+        refused(bench.get("/api/dossier/abc", Role.COORDINATOR), 400, "malformed");
+        refused(bench.get("/api/dossier/12?as=pdf", Role.COORDINATOR), 400, "malformed");
+        refused(bench.get("/api/dossier/13", Role.COORDINATOR), 409, "unknown-number");
     }
 
     @Test

@@ -99,7 +99,8 @@ final class DayBench implements AutoCloseable {
                         office::resultsCsv,
                         (number, holder) ->
                                 lane.ask(e -> OwnCandidate.maySee(e, now(), holder, number))
-                                        .thenCompose(may -> telling(office, may, number))),
+                                        .thenCompose(may -> telling(office, may, number)),
+                        (number, form) -> Optional.empty()),
                 known -> lane.ask(engine -> state(known, engine)),
                 meters::scrape,
                 meters::rejected);

@@ -105,7 +105,11 @@ final class WebBench implements AutoCloseable {
                         done(
                                 number == 12
                                         ? Answer.of(() -> "<p>sheet</p>")
-                                        : Answer.refused(Refusal.UNKNOWN_NUMBER)));
+                                        : Answer.refused(Refusal.UNKNOWN_NUMBER)),
+                (number, form) ->
+                        number == 12
+                                ? Optional.of(form.name().getBytes(StandardCharsets.UTF_8))
+                                : Optional.empty());
     }
 
     private Optional<Input.PlanFrozen> plan() {

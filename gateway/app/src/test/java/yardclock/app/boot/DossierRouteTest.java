@@ -1,0 +1,54 @@
+package yardclock.app.boot;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
+
+/** A dossier from a gateway that runs, checked as anybody would check it later. */
+class DossierRouteTest {
+    @TempDir Path directory;
+
+    private final List<Throwable> deaths = new CopyOnWriteArrayList<>();
+
+    @Test
+    void what_the_running_gateway_hands_out_holds_when_it_is_checked() throws Exception {
+        DayFolder day = DayFolder.in(directory);
+        Path file = directory.resolve("dossier.json");
+        try (Gateway gateway = Gateway.start(day.settings(), deaths::add)) {
+            Tablet coordinator = new Tablet(gateway.httpPort());
+            coordinator.enrol(directory, "coordinator");
+            Tablet proctor = new Tablet(gateway.httpPort());
+            proctor.enrol(directory, "proctor");
+            coordinator.rule("release", "number", 1, "proctorDevice", proctor.device());
+            proctor.rule("withdraw", "number", 1, "words", "sprained a wrist");
+
+            HttpResponse<String> json = coordinator.get("/api/dossier/1");
+            assertThat(json.statusCode()).as(json.body()).isEqualTo(200);
+            assertThat(json.headers().firstValue("Content-Type")).contains("application/json");
+            Files.writeString(file, json.body());
+            assertThat(coordinator.get("/api/dossier/1?as=es").body())
+                    .startsWith("<!doctype html>")
+                    .contains("lang=\"es\"")
+                    .contains("sprained a wrist");
+            assertThat(proctor.get("/api/dossier/1").statusCode()).isEqualTo(403);
+            assertThat(coordinator.get("/api/dossier/99999").body()).contains("unknown-number");
+        }
+        assertThat(deaths).isEmpty();
+        DossierFile dossier = DossierFile.read(file);
+        assertThat(new DossierCheck(dossier).problems()).isEmpty();
+        assertThat(dossier.dossier().differences()).isEmpty();
+        assertThat(Files.readString(file)).contains("sprained a wrist");
+
+        Files.writeString(file, Files.readString(file).replace("sprained", "bruised!"));
+        assertThat(new DossierCheck(DossierFile.read(file)).problems())
+                .as("a changed word is found")
+                .isNotEmpty();
+    }
+}
