@@ -47,8 +47,8 @@ public final class HeatWatch {
     private final List<Acknowledgement> acknowledged = new ArrayList<>();
     private Taken newest;
 
-    /** Of the newest reading, since screens ask with each frame; null for none. */
-    private Trend.Rise likely;
+    /** Kept until the next reading, since screens ask with each frame; null while nobody asked. */
+    private Optional<Trend.Rise> likely;
 
     private long believedMicros = NEVER;
     private long steepMicros = NEVER;
@@ -89,7 +89,7 @@ public final class HeatWatch {
         }
         fold.raiseTo(measured.level());
         confirm(reading, level, before);
-        likely = trend();
+        likely = null;
         conclude(reading.arrivedMicros());
         return List.of();
     }
@@ -284,12 +284,12 @@ public final class HeatWatch {
 
     /** A higher level that is likely within half an hour, by the trend of the newest readings. */
     public Optional<Trend.Rise> likely() {
-        return Optional.ofNullable(likely);
-    }
-
-    private Trend.Rise trend() {
-        List<HeatReading> readings = measured.readings().stream().map(Map.Entry::getKey).toList();
-        return Trend.rise(readings, Math.max(0, fold.level()), rules, workWatts).orElse(null);
+        if (likely == null) {
+            List<HeatReading> readings =
+                    measured.readings().stream().map(Map.Entry::getKey).toList();
+            likely = Trend.rise(readings, Math.max(0, fold.level()), rules, workWatts);
+        }
+        return likely;
     }
 
     public HeatRules rules() {
