@@ -2,11 +2,13 @@
 // loaded. They are asked for all at once: one import after the other costs a slow tablet dearly.
 import { settleLook } from "./lib/look.js";
 
+const COURSE_WORDS = ["words/of-control", "words/on-control"];
 const JOBS = {
   post: [
     "jobs/post-state",
     "jobs/post-zones",
     "jobs/post-splits",
+    "jobs/post-rule",
     "jobs/post-call",
     "jobs/post-lock",
     "jobs/post-link",
@@ -30,16 +32,18 @@ const JOBS = {
     "jobs/control-done",
     "parts/course-rulings",
     "parts/tray",
+    ...COURSE_WORDS,
   ],
-  crew: [],
+  crew: COURSE_WORDS,
   watch: [
     "jobs/watch-state",
     "jobs/watch-told",
     "parts/course-rulings",
     "words/of-watch",
     "words/on-watch",
+    ...COURSE_WORDS,
   ],
-  board: [],
+  board: COURSE_WORDS,
   bench: [
     "words/of-bench",
     "words/on-bench",
@@ -55,7 +59,7 @@ const JOBS = {
     "jobs/bench-calibration",
     "jobs/bench-by-hand",
   ],
-  leaderboard: [],
+  leaderboard: COURSE_WORDS,
   front: ["jobs/front-entry", "lib/outbox-store"],
 };
 const SHARED = ["parts/stations", "lib/times"];

@@ -14,6 +14,7 @@ const MORE = [
   "/ui/jobs/post-state.js",
   "/ui/jobs/post-zones.js",
   "/ui/jobs/post-splits.js",
+  "/ui/jobs/post-rule.js",
   "/ui/jobs/post-call.js",
   "/ui/jobs/post-lock.js",
   "/ui/jobs/post-link.js",

@@ -1,14 +1,13 @@
 // Every word a page shows, in both languages of the day: one dictionary, each key beside its pair,
-// English first. A test walks all of it and all of the pages' calls. The bench has so many words of
-// its own that only it loads them.
+// English first. A test walks all of it and all of the pages' calls. What only some pages say, only
+// they load.
 import { onDay } from "./words/on-day.js";
 import { onPost } from "./words/on-post.js";
-import { onControl } from "./words/on-control.js";
 import { codes } from "./words/codes.js";
 
 export const LANGUAGES = ["en", "es"];
 
-export const words = { ...onDay, ...onPost, ...onControl, ...codes };
+export const words = { ...onDay, ...onPost, ...codes };
 
 /** Adds what only one page says, while that page is loaded. */
 export function learn(more) {

@@ -44,7 +44,6 @@ function chooser(page, units, which) {
       ? say("calibration.reference")
       : say("calibration.other")}</span>
     <select
-      class="select"
       data-choose=${which}
       .value=${page.toCalibrate[which]}
       @change=${(chosen) => {

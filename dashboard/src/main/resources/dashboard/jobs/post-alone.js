@@ -5,7 +5,7 @@
 // held or stopped, is not known here, and the page says so.
 
 /** A horn that sounds minutes late, or a stop that comes late, would do harm: now or not at all. */
-const NOW_OR_NEVER = ["give-start", "stop-all", "identify"];
+const NOW_OR_NEVER = ["give-start", "stop-all", "stop-one", "identify"];
 
 export function canWait(act) {
   return !NOW_OR_NEVER.includes(act.act);
@@ -14,7 +14,7 @@ export function canWait(act) {
 /** The candidate as far as the last frame and the presses since then tell, oldest first. */
 export function withOwn(candidate, acts) {
   return acts
-    .filter((act) => act.number === candidate.number)
+    .filter((act) => act.act === "strike" || act.number === candidate.number)
     .reduce((before, act) => (AFTER[act.act] ?? ((same) => same))(before, act), candidate);
 }
 
@@ -26,8 +26,13 @@ const AFTER = {
   "withdraw": (one) => ({ ...one, phase: "gone" }),
   "tell": (one) => ({ ...one, told: true }),
   "confirm": ruled,
+  "choose-reading": ruled,
   "void-split": ruled,
   "hand-time": ruled,
+  "strike": ruled,
+  "add-mark": ruled,
+  "withdraw-ruling": ruled,
+  "equipment-fault": (one) => ({ ...one, phase: "held", heldIn: one.phase }),
 };
 
 function onWay(station) {
@@ -62,16 +67,23 @@ function called(one, { station, criterion, fault }) {
   return { ...one, calls, station: { ...one.station, criteria } };
 }
 
-function ruled(one, { station }) {
-  const splits = one.splits.map((split) =>
-    split.station === station ? { ...split, waits: true } : split);
+function ruled(one, act) {
+  const splits = one.splits.map((split) => isOn(act, split) ? { ...split, waits: true } : split);
   return { ...one, splits };
+}
+
+/** A strike names a passage instead of the station. */
+function isOn(act, split) {
+  return act.act === "strike"
+    ? split.marks.some(({ edge }) => edge && ["unit", "boot", "seq"].every((key) => edge[key] === act[key]))
+    : split.station === act.station;
 }
 
 /** What an act is about, in words of both languages, as the person saw them at the press. */
 export function aboutOf(act, candidate) {
   const stations = [candidate?.station, ...(candidate?.ahead ?? []), ...(candidate?.splits ?? [])];
-  const place = stations.find((each) => (each?.id ?? each?.station) === act.station && each);
+  const place = seenSplit(act, candidate)
+    ?? stations.find((each) => (each?.id ?? each?.station) === act.station && each);
   const things = [...(place?.checkpoints ?? []), ...(place?.criteria ?? [])];
   const thing = things.find((each) => each.id === (act.point ?? act.criterion));
   return { station: place?.name ?? null, thing: thing?.name ?? thing?.words ?? null };
@@ -80,5 +92,15 @@ export function aboutOf(act, candidate) {
 /** The split an act rules on, as it was on the screen; null for acts that are no such ruling. */
 export function seenSplit(act, candidate) {
   if (AFTER[act.act] !== ruled) return null;
-  return candidate?.splits.find((split) => split.station === act.station) ?? null;
+  return candidate?.splits.find((split) => isOn(act, split)) ?? null;
+}
+
+/** What a ruling says of the screen it was made on: what stood there, and every time shown. */
+export function shownOf(seen) {
+  if (!seen) return {};
+  const times = seen.readings?.length > 0 ? seen.readings : [seen];
+  return {
+    supersedes: seen.standing?.entry ?? -1,
+    shownMicros: times.map((each) => each.splitMicros),
+  };
 }

@@ -1,5 +1,5 @@
-// What opens behind "warning or fault": the station's criteria as words to press, and the two
-// things that can happen to the candidate as a whole.
+// What opens behind "warning or fault": the station's criteria as words to press, and what can
+// happen to the candidate as a whole.
 import { html, nothing } from "lit";
 import { say, text, code } from "../lib/say.js";
 import { acts, reasonsFor } from "../lib/acts.js";
@@ -23,8 +23,17 @@ function inside(page, number, station) {
       <button type="button" class="button" data-act="hold" @click=${() => hold(page, number)}>
         ${say("call.hold")}
       </button>
+      <button type="button" class="button" data-act="equipment" @click=${() => equipment(page, number, station)}>
+        ${say("call.equipment")}
+      </button>
       <button type="button" class="button" data-act="withdraw" @click=${() => withdraw(page, number)}>
         ${say("call.withdraw")}
+      </button>
+      <button type="button" class="button" data-act="stop-one" @click=${() => stopOne(page, number)}>
+        ${say("call.stop")}
+      </button>
+      <button type="button" class="button" data-act="note" @click=${() => note(page, number)}>
+        ${say("call.note")}
       </button>
     </div>
   `;
@@ -75,4 +84,39 @@ export async function withdraw(page, number) {
     yes: say("withdraw.do"),
   });
   if (answer) page.act("withdraw", acts.withdraw(number, answer.words));
+}
+
+async function equipment(page, number, station) {
+  page.ask.close();
+  const answer = await page.ask.put({
+    title: say("equipment.title", { number, station: text(station.name) }),
+    words: true,
+    yes: say("hold.do"),
+  });
+  if (answer) page.act("hold", acts.equipmentFault(number, station.id, answer.words), { quiet: true });
+}
+
+/** Never kept for later: somebody who must stop is stopped by voice where the link is not there. */
+async function stopOne(page, number) {
+  page.ask.close();
+  const why = await page.ask.put({
+    title: say("stop-one.title", { number }),
+    choices: reasonsFor.stopOne.map((reason) => [reason, say(`reason.${reason}`)]),
+    words: true,
+    yes: say("stop-one.do"),
+  });
+  if (!why) return;
+  const answer = await page.act("stop-one", acts.stopOne(number, why.choice, why.words));
+  if (answer?.kind === "unsent") page.notes.warn(say("stop-one.unsent"));
+}
+
+export async function note(page, number) {
+  page.ask.close();
+  const answer = await page.ask.put({
+    title: say("note.title", { number }),
+    words: true,
+    check: ({ words }) => words.trim() === "" ? say("note.empty") : null,
+    yes: say("note.do"),
+  });
+  if (answer) page.act("note", acts.note(number, answer.words), { done: "call.given" });
 }

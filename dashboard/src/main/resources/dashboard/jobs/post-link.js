@@ -10,7 +10,7 @@ import { isStale, recalled } from "../lib/link.js";
 import { Outbox } from "../lib/outbox.js";
 import { store } from "../lib/outbox-store.js";
 import { LastFrame } from "../lib/last-frame.js";
-import { aboutOf, canWait, seenSplit, withOwn } from "./post-alone.js";
+import { aboutOf, canWait, seenSplit, shownOf, withOwn } from "./post-alone.js";
 import { fullWords } from "./post-waiting.js";
 import { sameSplit } from "./post-state.js";
 
@@ -139,6 +139,7 @@ export class LinkedPost extends Page {
       boot,
       deviceMicros,
       basis: seen ? await this.#basisNow(basis, act, seen) : basis,
+      ...shownOf(seen),
       act,
     });
   }
@@ -153,8 +154,8 @@ export class LinkedPost extends Page {
       ? this.link.frame
       : await this.frameAfter(this.outbox.lastEntry);
     const candidate = frame?.candidate;
-    if (candidate?.number !== act.number) return basis;
-    const split = candidate.splits.find((each) => each.station === act.station);
+    if (!candidate || act.number !== undefined && candidate.number !== act.number) return basis;
+    const split = candidate.splits.find((each) => each.station === seen.station);
     return sameSplit(seen, split) ? candidate.revision : basis;
   }
 }

@@ -2,10 +2,12 @@
 // of the others is looked at.
 import { html, nothing } from "lit";
 import { say, text } from "../lib/say.js";
-import { acts, reasonsFor } from "../lib/acts.js";
-import { halfWidth, minutesTenths, parseTime } from "../lib/times.js";
+import { acts } from "../lib/acts.js";
+import { halfWidth, minutesTenths } from "../lib/times.js";
 import { cleanOnes, isRuled, sameSplit, toRule } from "./post-state.js";
 import { confirmOne, secondClock } from "./post-second-clock.js";
+import { ruleOn } from "./post-rule.js";
+import { ruledWords } from "./post-waiting.js";
 
 export function splits(page, candidate) {
   const left = toRule(candidate.splits).length;
@@ -27,6 +29,7 @@ export function splits(page, candidate) {
 
 function line(page, candidate, split) {
   const timed = split.splitMicros >= 0;
+  const other = isRuled(split) ? "splits.change" : "splits.other";
   return html`<li class="card split ${isRuled(split) ? "ruled" : ""}">
     <div class="split-what">
       <h3>${text(split.name)}</h3>
@@ -41,9 +44,12 @@ function line(page, candidate, split) {
       ${split.late ? html`<p><span aria-hidden="true">! </span>${text(split.late.words)}${
         split.late.splitMicros >= 0 ? html` (${minutesTenths(split.late.splitMicros)})` : nothing
       }</p>` : nothing}
+      ${[split.standing, ...split.onEvidence].filter(Boolean).map((ruling) => html`<p>${
+        ruledWords(page.link.frame.head, ruling, text(split.name))
+      }</p>`)}
     </div>
-    ${isRuled(split) || split.waits ? nothing : html`<div class="row">
-      ${timed ? page.button(
+    ${split.waits ? nothing : html`<div class="row">
+      ${timed && !isRuled(split) ? page.button(
         `confirm-${split.station}`,
         say("splits.confirm"),
         () => confirmOne(page, candidate, split),
@@ -53,9 +59,9 @@ function line(page, candidate, split) {
         type="button"
         class="button"
         data-act="other-${split.station}"
-        aria-label="${say("splits.other")}: ${text(split.name)}"
-        @click=${() => other(page, split.station)}
-      >${say("splits.other")}</button>
+        aria-label="${say(other)}: ${text(split.name)}"
+        @click=${() => ruleOn(page, split.station)}
+      >${say(other)}</button>
     </div>`}
   </li>`;
 }
@@ -78,8 +84,9 @@ function readings(all) {
 }
 
 /**
- * One confirm after the other, each on the revision the last one made. It ends at the first split
- * that is no longer what was on the screen: nobody confirms what they have not seen.
+ * One confirm after the other, each on the revision the last one made; without a link each waits. It
+ * ends at the first split that is no longer what was on the screen: nobody confirms what they have
+ * not seen.
  */
 async function confirmAll(page) {
   const seen = cleanOnes(page.link.frame.candidate.splits);
@@ -96,57 +103,9 @@ async function confirmAll(page) {
       basis: candidate.revision,
       quiet: true,
     });
+    if (answer?.kind === "waits") continue;
     if (answer?.kind !== "accepted" || !(await page.frameAfter(answer.entry))) break;
   }
   page.pending.delete("confirm-all");
   page.requestUpdate();
-}
-
-async function other(page, station) {
-  const { number, revision, splits: all } = page.link.frame.candidate;
-  const split = all.find((each) => each.station === station);
-  const ways = [
-    ...(split.handMicros >= 0 ? [["taps", say("rule.taps", { time: minutesTenths(split.handMicros) })]] : []),
-    ["watch", say("rule.watch")],
-    ["void", say("rule.void")],
-  ];
-  const way = await page.ask.put({
-    title: say("rule.title", { station: text(split.name), number }),
-    legend: text(split.why),
-    choices: ways,
-    body: (answer) => (answer.choice === "watch" ? timeField(answer) : nothing),
-    check: (answer) => answer.choice === "watch" && parseTime(answer.time ?? "") === null
-      ? say("rule.time-wrong")
-      : null,
-    yes: say("rule.do"),
-  });
-  if (!way) return;
-  const why = await page.ask.put({
-    title: ways.find(([value]) => value === way.choice)[1],
-    choices: reasonsFor[way.choice === "void" ? "void" : "hand"].map((reason) => [
-      reason,
-      say(`reason.${reason}`),
-    ]),
-    words: true,
-    yes: say("rule.do"),
-  });
-  if (why) page.act(`rule-${station}`, ruling(number, station, way, why), { basis: revision, quiet: true });
-}
-
-function ruling(number, station, way, { choice: reason, words }) {
-  if (way.choice === "void") return acts.voidSplit(number, station, reason, words);
-  const micros = way.choice === "taps" ? 0 : parseTime(way.time);
-  return acts.handTime(number, station, micros, reason, words);
-}
-
-function timeField(answer) {
-  return html`<label class="field"><span>${say("rule.time")}</span>
-    <input
-      name="time"
-      inputmode="decimal"
-      maxlength="8"
-      .value=${answer.time ?? ""}
-      @input=${(typed) => (answer.time = typed.target.value)}
-    />
-  </label>`;
 }

@@ -56,5 +56,7 @@ export function isApart(split) {
 /** Whether a split is still what the proctor saw when they pressed. */
 export function sameSplit(before, after) {
   const seen = ["state", "clean", "splitMicros", "lowerMicros", "upperMicros"];
-  return after !== undefined && seen.every((field) => before[field] === after[field]);
+  return after !== undefined
+    && seen.every((field) => before[field] === after[field])
+    && before.standing?.entry === after.standing?.entry;
 }

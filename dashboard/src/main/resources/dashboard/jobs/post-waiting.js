@@ -79,18 +79,22 @@ function refusedList(page) {
   </li>`)}</ul>`;
 }
 
-/** The ruling that stood in the way, where the answer carries it: what, who and when. */
+/** A ruling in words: what, who, when and why. */
+export function ruledWords(head, ruling, station) {
+  const why = [code("reason", ruling.reason, ""), ruling.words].filter(Boolean).join(": ");
+  return `${say("gap.ruled-by", {
+    what: code("did", ruling.act, ruling.act, { station }),
+    person: ruling.person,
+    role: code("role", ruling.role),
+    at: head ? wallClock(wallAt(head, ruling.atMicros)) : "",
+  })}${why ? ` (${why})` : ""}`;
+}
+
+/** The ruling that stood in the way, where the answer carries it. */
 function ruledBy(page, { act, about }, standing) {
   if (!standing?.person) return "";
-  const head = page.link.frame?.head;
   const station = text(about?.station) || (act.station ?? "");
-  const why = [code("reason", standing.reason, ""), standing.words].filter(Boolean).join(": ");
-  return ` ${say("gap.ruled-by", {
-    what: code("did", standing.act, standing.act, { station }),
-    person: standing.person,
-    role: code("role", standing.role),
-    at: head ? wallClock(wallAt(head, standing.atMicros)) : "",
-  })}${why ? ` (${why})` : ""}.`;
+  return ` ${ruledWords(page.link.frame?.head, standing, station)}.`;
 }
 
 /** What stands instead: as the answer says, and as the newest frame shows that split. */

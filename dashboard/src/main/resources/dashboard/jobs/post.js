@@ -120,7 +120,8 @@ class Post extends LinkedPost {
       <button type="button" class="button" data-act="sheet" @click=${() => sheet(this, candidate.number)}>
         ${say("done.sheet")}
       </button>
-    </section>`;
+    </section>
+    ${candidate.told ? nothing : splits(this, candidate)}`;
   }
 
   beside() {

@@ -8,6 +8,7 @@ export const acts = {
     act: "call", number, station, criterion, fault, words: "",
   }),
   confirm: (number, station) => ({ act: "confirm", number, station }),
+  chooseReading: (number, station, reading) => ({ act: "choose-reading", number, station, reading }),
   voidSplit: (number, station, reason, words) => ({
     act: "void-split", number, station, reason, words,
   }),
@@ -63,6 +64,9 @@ export const reasonsFor = {
   ],
   hand: ["sensor-failed", "sensor-tripped-by-other", "equipment-fault", "other"],
   holdOne: ["equipment-fault", "medical", "station-not-ready", "course-blocked", "other"],
+  strike: ["sensor-tripped-by-other", "sensor-failed", "equipment-fault", "other"],
+  addMark: ["sensor-failed", "sensor-tripped-by-other", "equipment-fault", "other"],
+  stopOne: ["medical", "equipment-fault", "course-blocked", "weather", "other"],
   byHand: ["sensor-failed", "equipment-fault", "staffing", "other"],
   runAgain: ["equipment-fault", "course-blocked", "staffing", "sensor-failed", "weather", "other"],
   holdAll: ["weather", "medical", "staffing", "course-blocked", "equipment-fault", "other"],

@@ -15,3 +15,8 @@ export function examNow(head, receivedMs, nowMs) {
 export function wallAt(head, gatewayMicros) {
   return head.wallMicros + (gatewayMicros - head.gatewayMicros) / head.speed;
 }
+
+/** The instant of gateway time when the wall clock read so; the inverse of {@link wallAt}. */
+export function gatewayAt(head, wallMicros) {
+  return head.gatewayMicros + Math.round((wallMicros - head.wallMicros) * head.speed);
+}

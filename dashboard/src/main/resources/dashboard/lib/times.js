@@ -46,3 +46,21 @@ export function wallClock(wallMicros) {
   const at = new Date(wallMicros / 1000);
   return `${String(at.getHours()).padStart(2, "0")}:${String(at.getMinutes()).padStart(2, "0")}`;
 }
+
+/** A wall-clock instant to the tenth, as "10:42:17.3", of this tablet's own zone; cut, not rounded. */
+export function wallTenths(wallMicros) {
+  const at = new Date(wallMicros / 1000);
+  return `${wallClock(wallMicros)}:${String(at.getSeconds()).padStart(2, "0")}.${
+    Math.floor(at.getMilliseconds() / 100)}`;
+}
+
+/** "10:42:17.3" of the day that `wallMicros` lies in, as wall microseconds; null when it is none. */
+export function parseWall(text, wallMicros) {
+  const match = /^(\d{1,2}):(\d{2}):(\d{2})(?:[.,](\d{1,3}))?$/.exec(text.trim());
+  if (!match) return null;
+  const [hours, mins, secs] = match.slice(1, 4).map(Number);
+  if (hours > 23 || mins > 59 || secs > 59) return null;
+  const at = new Date(wallMicros / 1000);
+  at.setHours(hours, mins, secs, Number((match[4] ?? "").padEnd(3, "0")));
+  return at.getTime() * 1000;
+}

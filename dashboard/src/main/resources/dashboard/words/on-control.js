@@ -74,10 +74,6 @@ export const onControl = {
   "control.code-is": ["Code for {role}, once:", "Código para {role}, una vez:"],
   "control.code-where": ["Enter it at {address}", "Introdúzcalo en {address}"],
 
-  "station.ready": ["ready", "lista"],
-  "station.in-use": ["in use", "en uso"],
-  "station.to-be-reset": ["to be reset", "por reponer"],
-  "station.by": ["number {number}", "número {number}"],
 
   "crew.resets": ["To be reset", "Por reponer"],
   "crew.nothing": ["Nothing to put back.", "Nada por reponer."],

@@ -133,4 +133,9 @@ export const onDay = {
   "role.proctor": ["proctor", "evaluador"],
   "role.crew": ["station crew", "equipo de estación"],
   "role.technician": ["timing technician", "técnico de cronometraje"],
+
+  "station.ready": ["ready", "lista"],
+  "station.in-use": ["in use", "en uso"],
+  "station.to-be-reset": ["to be reset", "por reponer"],
+  "station.by": ["number {number}", "número {number}"],
 };

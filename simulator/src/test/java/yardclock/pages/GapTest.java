@@ -245,12 +245,6 @@ class GapTest extends WithPages {
         page.evaluate("() => navigator.serviceWorker.ready.then(() => true)");
     }
 
-    private void cut(Page page) {
-        page.context().setOffline(true);
-        server.dropLinks();
-        page.waitForSelector("[data-waiting]");
-    }
-
     private static void press(Page page, String zone) {
         page.click("[data-act=" + zone + "][data-settled=true][aria-disabled=false]");
         page.waitForSelector("[data-act=" + zone + "][aria-busy=false]");

@@ -136,6 +136,154 @@ class PressTest extends WithPages {
     }
 
     @Test
+    void an_ambiguous_split_is_decided_by_one_of_its_readings_as_they_were_shown() {
+        try (Tablet tablet = show("post-splits")) {
+            rule(tablet.page(), "pike-poles", "reading-1", "");
+            awaitActs(new Act.ChooseReading(17, "pike-poles", 1));
+            JsonNode sent = server.rulings().get(0);
+            assertThat(sent.path("shownMicros").toString()).isEqualTo("[66430000,67810000]");
+            assertThat(sent.path("supersedes").asLong()).isEqualTo(-1);
+        }
+    }
+
+    @Test
+    void a_ruling_over_another_names_the_one_that_was_on_the_screen() {
+        try (Tablet tablet = show("post-splits")) {
+            rule(tablet.page(), "hydrant-walk", "void", "sensor-failed");
+            awaitActs(new Act.VoidSplit(17, "hydrant-walk", Reason.SENSOR_FAILED, ""));
+            JsonNode sent = server.rulings().get(0);
+            assertThat(sent.path("supersedes").asLong()).isEqualTo(4410);
+            assertThat(sent.path("shownMicros").toString()).isEqualTo("[58214000]");
+        }
+    }
+
+    @Test
+    void a_ruling_is_taken_back_with_words() {
+        try (Tablet tablet = show("post-splits")) {
+            Page page = tablet.page();
+            assertThat(page.locator(".split", new Page.LocatorOptions().setHasText("a cat")))
+                    .containsText("Alder");
+            rule(page, "fan-carry", "back-4415", "");
+            awaitActs(new Act.WithdrawRuling(17, "fan-carry", 4415, ""));
+        }
+    }
+
+    @Test
+    void a_strike_is_taken_back_as_a_split_is() {
+        try (Tablet tablet = show("post-splits")) {
+            rule(tablet.page(), "mannequin-drag", "back-4402", "");
+            awaitActs(new Act.WithdrawRuling(17, "mannequin-drag", 4402, ""));
+        }
+    }
+
+    @Test
+    void a_passage_is_struck_by_the_edge_that_names_it() {
+        try (Tablet tablet = show("post-splits")) {
+            Page page = tablet.page();
+            page.click("[data-act=other-mannequin-drag]");
+            page.click("label:has([value=strike])");
+            assertThat(page.locator("[name=passage] option").last()).containsText("Finish");
+            page.selectOption("[name=passage]", "2");
+            assertThat(Measure.axe(page)).isEmpty();
+            because(page, "sensor-tripped-by-other");
+            Reason other = Reason.SENSOR_TRIPPED_BY_OTHER;
+            awaitActs(new Act.Strike("yc-02", "5f21", 107, other, ""));
+        }
+    }
+
+    @Test
+    void a_mark_that_nothing_saw_is_added_at_a_time_of_day() {
+        try (Tablet tablet = show("post-splits")) {
+            Page page = tablet.page();
+            page.click("[data-act=other-mannequin-drag]");
+            page.click("label:has([value=add])");
+            page.selectOption("[name=point]", "turned-post");
+            page.fill("[name=at]", "25:00:00");
+            page.click("[data-ask=yes]");
+            assertThat(page.locator(".wrong")).containsText("10:42:17.3");
+            page.fill("[name=at]", timeOfDay(page.locator(".ask li").first().innerText()));
+            assertThat(Measure.axe(page)).isEmpty();
+            because(page, "sensor-failed");
+            long start = 3_902_000_000L;
+            Reason failed = Reason.SENSOR_FAILED;
+            awaitActs(new Act.AddMark(17, "mannequin-drag", "turned-post", start, failed, ""));
+        }
+    }
+
+    /** Of a mark as it is shown, as {@code Start 10:42:17.3, start mat}. */
+    private static String timeOfDay(String mark) {
+        return mark.replaceAll("[^0-9]*([0-9:.]+).*", "$1");
+    }
+
+    private static void rule(Page page, String station, String way, String reason) {
+        page.click("[data-act=other-" + station + "]");
+        page.click("label:has([value=" + way + "])");
+        because(page, reason);
+    }
+
+    private static void because(Page page, String reason) {
+        page.click("[data-ask=yes]");
+        page.waitForSelector("textarea");
+        if (!reason.isEmpty()) {
+            page.click("label:has([value=" + reason + "])");
+        }
+        page.click("[data-ask=yes]");
+    }
+
+    @Test
+    void what_breaks_under_a_candidate_is_an_equipment_fault_of_that_station() {
+        try (Tablet tablet = show("post-call")) {
+            tablet.page().click("[data-act=equipment]");
+            tablet.page().fill("textarea", "strap torn");
+            tablet.page().click("[data-ask=yes]");
+            awaitActs(new Act.EquipmentFault(17, "mannequin-drag", "strap torn"));
+        }
+    }
+
+    @Test
+    void a_note_wants_words() {
+        try (Tablet tablet = show("post-call")) {
+            Page page = tablet.page();
+            page.click("[data-act=note]");
+            page.click("[data-ask=yes]");
+            assertThat(page.locator(".wrong")).hasCount(1);
+            page.fill("textarea", "asked for water");
+            page.click("[data-ask=yes]");
+            awaitActs(new Act.Note(17, "asked for water"));
+        }
+    }
+
+    @Test
+    void a_proctor_stops_one_candidate_for_good() {
+        try (Tablet tablet = show("post-call")) {
+            stopOne(tablet.page());
+            awaitActs(new Act.StopOne(17, Reason.MEDICAL, "sat down"));
+        }
+    }
+
+    /** It would come minutes late: the proctor is told to use the voice instead. */
+    @Test
+    void stopping_one_without_a_link_is_never_kept_for_later() {
+        try (Tablet tablet = show("post-call")) {
+            Page page = tablet.page();
+            cut(page);
+            stopOne(page);
+            assertThat(page.locator(".note.warn").last()).containsText("by voice");
+            assertThat(page.locator("[data-waiting]")).hasAttribute("data-waiting", "0");
+            page.context().setOffline(false);
+            page.waitForSelector("html[data-link=live][data-stale=false]");
+            assertThat(server.rulings()).isEmpty();
+        }
+    }
+
+    private static void stopOne(Page page) {
+        page.click("[data-act=stop-one]");
+        page.click("label:has([value=medical])");
+        page.fill("textarea", "sat down");
+        page.click("[data-ask=yes]");
+    }
+
+    @Test
     void control_releases_the_next_with_the_chosen_proctor() {
         try (Tablet tablet = show("control")) {
             assertThat(tablet.page().locator("[data-act=release]"))

@@ -1,5 +1,7 @@
 package yardclock.pages;
 
+import com.microsoft.playwright.Page;
+
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -28,5 +30,12 @@ class WithPages {
     @AfterEach
     void unserve() {
         server.close();
+    }
+
+    /** Takes a proctor's tablet off the network, and waits until its page says so. */
+    final void cut(Page page) {
+        page.context().setOffline(true);
+        server.dropLinks();
+        page.waitForSelector("[data-waiting]");
     }
 }

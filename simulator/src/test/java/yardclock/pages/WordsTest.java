@@ -33,6 +33,7 @@ class WordsTest {
     private static final String ALL_WORDS =
             "() => Promise.all([import('/ui/words.js'), import('/ui/words/of-bench.js'),"
                     + " import('/ui/words/of-post.js'),"
+                    + " import('/ui/words/of-control.js'),"
                     + " import('/ui/words/of-watch.js')])"
                     + ".then(([dictionary]) => dictionary.words)";
     private static Map<String, List<String>> words;

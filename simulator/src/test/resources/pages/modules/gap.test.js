@@ -1,6 +1,6 @@
 import { test, same } from "./check.js";
 import { Outbox, OUTBOX_MAX } from "/ui/lib/outbox.js";
-import { canWait, withOwn } from "/ui/jobs/post-alone.js";
+import { canWait, seenSplit, shownOf, withOwn } from "/ui/jobs/post-alone.js";
 import { StartWatch } from "/ui/jobs/post-start.js";
 import { isApart, cleanOnes } from "/ui/jobs/post-state.js";
 import { acts } from "/ui/lib/acts.js";
@@ -181,3 +181,26 @@ test("sensors and taps more than half a second apart ask for a reason", () => {
   ]);
   same(cleanOnes([split(5_500_001)]), []);
 });
+
+const passage = { unit: "fu-01", boot: "b", seq: 4 };
+const ruledOn = {
+  number: 17,
+  splits: [
+    { station: "a", splitMicros: 7, readings: [], marks: [{ edge: passage }, { edge: null }], standing: { entry: 9 } },
+    { station: "b", splitMicros: 5, readings: [{ splitMicros: 5 }, { splitMicros: 6 }], marks: [] },
+  ],
+};
+
+test("a strike waits at the split that rests on the passage", () => {
+  const waits = withOwn(ruledOn, [acts.strike(passage, "other", "")]).splits.map((one) => one.waits === true);
+  same(waits, [true, false]);
+  same(seenSplit(acts.strike({ ...passage, seq: 5 }, "other", ""), ruledOn), null);
+});
+
+test("a ruling says what stood on the screen and every time that was shown", () => {
+  same(shownOf(seenSplit(acts.confirm(17, "a"), ruledOn)), { supersedes: 9, shownMicros: [7] });
+  same(shownOf(seenSplit(acts.chooseReading(17, "b", 1), ruledOn)), { supersedes: -1, shownMicros: [5, 6] });
+  same(shownOf(seenSplit(acts.tap(17, "b", "finish"), ruledOn)), {});
+});
+
+test("stopping a candidate can't wait", () => same(canWait(acts.stopOne(17, "medical", "")), false));

@@ -35,3 +35,16 @@ test("half an interval is rounded up, so that it never claims too much", () => {
   same(times.halfWidth(0, 5_500), "0.01");
   same(times.halfWidth(0, 2_450_000), "1.23");
 });
+
+test("a time of day is shown to the tenth and read back to the same instant", () => {
+  const wall = new Date(2026, 8, 25, 10, 42, 17, 345).getTime() * 1000;
+  same(times.wallTenths(wall), "10:42:17.3");
+  same(times.parseWall("10:42:17.345", wall), wall);
+  same(times.parseWall(" 9:05:00 ", wall), new Date(2026, 8, 25, 9, 5).getTime() * 1000);
+});
+
+test("what is no time of day is refused", () => {
+  for (const wrong of ["", "10:42", "24:00:00", "10:60:00", "10:42:60", "10.42.17", "-1:00:00"]) {
+    same([wrong, times.parseWall(wrong, 0)], [wrong, null]);
+  }
+});

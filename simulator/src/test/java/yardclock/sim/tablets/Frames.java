@@ -95,7 +95,10 @@ final class Frames {
                 List.of(),
                 null,
                 false,
-                -1);
+                List.of(),
+                null,
+                List.of(),
+                List.of());
     }
 
     private static PostFrame.At at(int index, StationView.State state) {

@@ -1,6 +1,7 @@
 package yardclock.core.board;
 
 import yardclock.core.course.Text;
+import yardclock.core.passage.EdgeKey;
 
 import java.util.List;
 
@@ -92,8 +93,12 @@ public record PostFrame(
      * @param readings best first; empty unless ambiguous
      * @param late what came after the ruling and speaks against it; or null
      * @param tie whether another candidate's mark here may have been in the other order
-     * @param standingEntry the entry of the ruling that decides it, −1 for none: give it back as
-     *     {@code supersedes}
+     * @param checkpoints how often each was seen
+     * @param standing the ruling that decides it, or null: give its entry back as {@code
+     *     supersedes}
+     * @param marks what it rests on, and what else a reading of it would rest on, in time order
+     * @param onEvidence rulings that struck a passage or added a mark, and stand: each can be taken
+     *     back
      */
     public record Split(
             String station,
@@ -109,7 +114,34 @@ public record PostFrame(
             List<Reading> readings,
             Late late,
             boolean tie,
-            long standingEntry) {}
+            List<Point> checkpoints,
+            Ruled standing,
+            List<MarkView> marks,
+            List<Ruled> onEvidence) {}
+
+    /**
+     * A ruling as people read it.
+     *
+     * @param reason a code of the closed list, or empty
+     * @param atMicros gateway time when it was in
+     */
+    public record Ruled(
+            long entry,
+            String act,
+            String reason,
+            String words,
+            String person,
+            String role,
+            long atMicros) {}
+
+    /**
+     * A mark.
+     *
+     * @param point start, finish or a checkpoint's id
+     * @param sensor what saw it; null for a person's mark
+     * @param edge names the passage to strike it; null for a person's mark
+     */
+    public record MarkView(String point, Text name, long atMicros, Text sensor, EdgeKey edge) {}
 
     /** One way to understand an ambiguous split. */
     public record Reading(long splitMicros, long lowerMicros, long upperMicros, Text words) {}

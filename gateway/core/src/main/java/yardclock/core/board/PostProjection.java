@@ -1,19 +1,13 @@
 package yardclock.core.board;
 
-import yardclock.core.course.Checkpoint;
 import yardclock.core.course.Criterion;
 import yardclock.core.course.Station;
-import yardclock.core.course.Text;
 import yardclock.core.result.Results;
 import yardclock.core.run.Attempt;
 import yardclock.core.run.CourseRun;
 import yardclock.core.run.Movements;
-import yardclock.core.run.Split;
-import yardclock.core.run.SplitReadings;
-import yardclock.core.run.Splits;
 import yardclock.core.run.StationRun;
 import yardclock.core.run.Turn;
-import yardclock.core.run.TurnFile;
 
 import java.util.List;
 import java.util.Optional;
@@ -22,19 +16,17 @@ import java.util.stream.IntStream;
 /** Makes one proctor's frame. Splits appear only once the course is done. */
 public final class PostProjection {
     private static final int TRAY_LISTED = 8;
-    private static final Text LATE =
-            new Text(
-                    "a reading came after the ruling and speaks against it; the ruling stands",
-                    "una lectura llegó después de la decisión y la contradice; la decisión vale");
 
     private final Picture picture;
     private final CourseRun course;
     private final String device;
+    private final PostSplits splits;
 
     public PostProjection(Picture picture, String device) {
         this.picture = picture;
         this.course = picture.course();
         this.device = device;
+        this.splits = new PostSplits(picture);
     }
 
     public PostFrame frame() {
@@ -61,7 +53,7 @@ public final class PostProjection {
                 isThrough ? null : at(attempt, attempt.stationIndex()),
                 isThrough ? List.of() : ahead(attempt),
                 calls(attempt),
-                isThrough ? attempt.turns().stream().map(this::split).toList() : List.of(),
+                isThrough ? attempt.turns().stream().map(splits::of).toList() : List.of(),
                 missing(attempt),
                 attempt.isDone() ? Results.standing(course.plan(), attempt).outcome() : "",
                 attempt.isTold());
@@ -122,17 +114,10 @@ public final class PostProjection {
                 turn.map(Turn::isStarted).orElse(false),
                 station.finish().isJudged(),
                 turn.map(Turn::allSeen).orElse(false),
-                station.checkpoints().stream().map(c -> point(c, turn)).toList(),
+                station.checkpoints().stream()
+                        .map(c -> PostSplits.point(c, turn.orElse(null)))
+                        .toList(),
                 station.criteria().stream().map(c -> criterion(attempt, station, c)).toList());
-    }
-
-    private static PostFrame.Point point(Checkpoint checkpoint, Optional<Turn> turn) {
-        return new PostFrame.Point(
-                checkpoint.id(),
-                checkpoint.name(),
-                turn.map(t -> t.seen(checkpoint)).orElse(0),
-                checkpoint.count(),
-                checkpoint.trigger().isJudged());
     }
 
     private static PostFrame.CriterionView criterion(
@@ -143,35 +128,5 @@ public final class PostProjection {
                 criterion.words(),
                 (int) attempt.warnings(station.id(), criterion.id()),
                 (int) attempt.faults(station.id(), criterion.id()));
-    }
-
-    private static PostFrame.Reading reading(SplitReadings.SplitReading reading) {
-        return new PostFrame.Reading(
-                reading.micros(), reading.lowerMicros(), reading.upperMicros(), reading.words());
-    }
-
-    private static PostFrame.Late late(Turn turn) {
-        return turn.isRuled() && turn.hasLateEvidence()
-                ? new PostFrame.Late(turn.lateMicros(), LATE)
-                : null;
-    }
-
-    private PostFrame.Split split(Turn turn) {
-        Split split = Splits.of(turn);
-        return new PostFrame.Split(
-                split.station(),
-                turn.station().name(),
-                split.state().word(),
-                split.clean(),
-                split.micros(),
-                split.lowerMicros(),
-                split.upperMicros(),
-                split.handMicros(),
-                split.why(),
-                split.label().word(),
-                SplitReadings.of(turn).stream().map(PostProjection::reading).toList(),
-                late(turn),
-                course.station(split.station()).map(run -> run.isTied(turn)).orElse(false),
-                new TurnFile(turn).standingEntry());
     }
 }

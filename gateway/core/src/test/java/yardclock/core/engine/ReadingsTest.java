@@ -105,13 +105,13 @@ class ReadingsTest {
         toTheEnd();
         List<Long> shown = shown(laps());
         yard.ok("proctor1", new Act.Confirm(101, "laps"));
-        long confirmed = laps().standingEntry();
+        long confirmed = laps().standing().entry();
         assertThat(choose(1, shown, -1).refusal()).isEqualTo(Refusal.ALREADY_RULED);
         assertThat(choose(1, shown, confirmed).isAccepted()).isTrue();
-        long chosen = laps().standingEntry();
+        long chosen = laps().standing().entry();
         assertThat(laps().splitMicros()).isEqualTo(shown.get(1));
         yard.ok("proctor1", new Act.WithdrawRuling(101, "laps", chosen, ""));
-        assertThat(laps().standingEntry()).isEqualTo(confirmed);
+        assertThat(laps().standing().entry()).isEqualTo(confirmed);
         assertThat(laps().splitMicros()).isEqualTo(shown.get(0));
     }
 

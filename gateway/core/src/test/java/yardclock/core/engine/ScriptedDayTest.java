@@ -204,7 +204,7 @@ class ScriptedDayTest {
         }
         return text.toString()
                 .replaceAll("frame=\\d+", "frame=?")
-                .replaceAll("standingEntry=\\d+", "standingEntry=?")
+                .replaceAll("Ruled\\[entry=\\d+", "Ruled[entry=?")
                 .replaceAll("trouble=[^,\\]]*", "trouble=?");
     }
 
