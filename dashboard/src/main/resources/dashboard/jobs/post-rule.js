@@ -165,7 +165,10 @@ function choice(name, label, answer, options) {
   answer[name] ??= options[0][0];
   return html`<label class="field"><span>${say(label)}</span>
     <select name=${name} @change=${(chosen) => (answer[name] = chosen.target.value)}>
-      ${options.map(([value, words]) => html`<option value=${value} ?selected=${answer[name] === value}>${words}</option>`)}
+      ${options.map(([value, words]) => html`<option
+        value=${value}
+        ?selected=${answer[name] === value}
+      >${words}</option>`)}
     </select>
   </label>`;
 }
