@@ -1,7 +1,7 @@
 // Candidates who are done, newest first, and whether each has been told.
 import { html, nothing } from "lit";
 import { patch } from "../parts/stations.js";
-import { dossier, sheet } from "../parts/sheet.js";
+import { dossier, dossierFile, sheet } from "../parts/sheet.js";
 import { say, code } from "../lib/say.js";
 import { acts, reasonsFor } from "../lib/acts.js";
 import { minutesTenths } from "../lib/times.js";
@@ -38,13 +38,13 @@ function line(page, one) {
         aria-label="${say("done.sheet")}: ${one.number}"
         @click=${() => sheet(page, one.number)}
       >${say("done.sheet")}</button>
-      <button
-        type="button"
-        class="button"
-        data-act="dossier-${one.number}"
-        aria-label="${say("done.dossier")}: ${one.number}"
-        @click=${() => dossier(page, one.number)}
-      >${say("done.dossier")}</button>
+      ${page.button(`dossier-${one.number}`, say("done.dossier"), () => dossier(page, one.number), {
+        aria: `${say("done.dossier")}: ${one.number}`,
+      })}
+      ${page.button(`dossier-file-${one.number}`, say("done.dossier-file"), () =>
+        dossierFile(page, one.number), {
+        aria: `${say("done.dossier-file")}: ${one.number}`,
+      })}
       ${page.button(`again-${one.number}`, say("control.run-again"), () => runAgain(page, one.number), {
         aria: `${say("control.run-again")}: ${one.number}`,
       })}

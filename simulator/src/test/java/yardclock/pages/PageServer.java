@@ -15,6 +15,7 @@ import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutorService;
@@ -44,6 +45,7 @@ final class PageServer implements AutoCloseable {
     private final List<JsonNode> clockAnswers = new CopyOnWriteArrayList<>();
     private final AtomicInteger wanted = new AtomicInteger();
     private volatile boolean comparing = true;
+    private volatile CompletableFuture<String> dossier = CompletableFuture.completedFuture("");
     private final AtomicInteger cuts = new AtomicInteger();
 
     PageServer() {
@@ -62,6 +64,7 @@ final class PageServer implements AutoCloseable {
         server.createContext("/api/clock-wanted", this::ownClock);
         server.createContext("/api/enrol", this::enrol);
         server.createContext("/api/clock/", this::clock);
+        server.createContext("/api/dossier/", this::dossier);
         server.createContext(
                 "/api/codes", exchange -> reply(exchange, 200, "{\"code\":\"K7MPQ2XW\"}"));
         server.start();
@@ -142,6 +145,21 @@ final class PageServer implements AutoCloseable {
             reply(exchange, 503, "{\"refused\":\"busy\",\"words\":\"-\"}");
         } else {
             reply(exchange, 200, sheet);
+        }
+    }
+
+    /** Dossiers are this text from now on, once it is there; busy where it fails to be. */
+    void giveDossiers(CompletableFuture<String> made) {
+        dossier = made;
+    }
+
+    /** The text goes out with what was asked for in front of it. */
+    private void dossier(HttpExchange exchange) throws IOException {
+        String made = dossier.exceptionally(failed -> "").join();
+        if (made.isEmpty()) {
+            reply(exchange, 503, "{\"refused\":\"busy\",\"words\":\"-\"}");
+        } else {
+            reply(exchange, 200, exchange.getRequestURI() + " " + made);
         }
     }
 

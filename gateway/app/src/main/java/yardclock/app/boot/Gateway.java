@@ -31,6 +31,7 @@ import yardclock.core.engine.Input;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
@@ -113,7 +114,8 @@ public final class Gateway implements AutoCloseable {
         RejectedMessages rejected = new RejectedMessages(link.rejections());
         HostPort at = settings.http();
         WebAddress address = new WebAddress(at.host(), at.port(), certificate);
-        web = new WebServer(webParts().ports(), address, rejected::sentences);
+        DossierProcess dossiers = DossierProcess.in(directory, ZoneId.systemDefault());
+        web = new WebServer(webParts(dossiers).ports(), address, rejected::sentences);
 
         meters.laneDepth(lane::depth);
         meters.tablets(web.live()::open);
@@ -125,6 +127,8 @@ public final class Gateway implements AutoCloseable {
         startBroker();
         parts.add("link to the field units", link).start();
         parts.add("web server", web);
+        // Closed before the pages: a request that waits for one must not hold the stop up.
+        parts.add("dossier process", dossiers);
         startWeb();
         awaitUnitsLink();
         var unused = lane.ask(Engine::standing).thenAccept(link::release);
@@ -236,9 +240,8 @@ public final class Gateway implements AutoCloseable {
         }
     }
 
-    private WebParts webParts() {
-        Path journal = directory.resolve(JournalFile.NAME);
-        return new WebParts(lane, feed, troubles, clock, day, meters, link, journal);
+    private WebParts webParts(DossierProcess dossiers) {
+        return new WebParts(lane, feed, troubles, clock, day, meters, link, dossiers);
     }
 
     private void startWeb() throws RefusedException {

@@ -13,6 +13,7 @@ import yardclock.app.records.RecordsOffice;
 import yardclock.app.stations.StationLink;
 import yardclock.app.web.Documents;
 import yardclock.app.web.Doors;
+import yardclock.app.web.DossierForm;
 import yardclock.app.web.GatewayState;
 import yardclock.app.web.OwnCandidate;
 import yardclock.app.web.WebPorts;
@@ -22,7 +23,7 @@ import yardclock.core.ruling.Devices.Holder;
 import yardclock.core.ruling.Refusal;
 import yardclock.core.ruling.Role;
 
-import java.nio.file.Path;
+import java.io.InputStream;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -38,7 +39,7 @@ record WebParts(
         Day day,
         Meters meters,
         StationLink link,
-        Path journal) {
+        DossierProcess dossiers) {
 
     WebPorts ports() {
         return new WebPorts(
@@ -81,7 +82,18 @@ record WebParts(
                 office::resultsJson,
                 office::resultsCsv,
                 (number, holder) -> telling(office, number, holder),
-                new DayDossiers(journal, ZoneId.systemDefault()));
+                this::dossier);
+    }
+
+    /** The number is looked up before anything is begun; what fails later is no unknown number. */
+    private CompletionStage<Answer<Supplier<Optional<InputStream>>>> dossier(
+            int number, DossierForm form) {
+        return lane.ask(engine -> engine.attempts().stream().anyMatch(a -> a.number() == number))
+                .thenApply(
+                        known ->
+                                known
+                                        ? Answer.of(() -> dossiers.make(number, form))
+                                        : Answer.refused(Refusal.UNKNOWN_NUMBER));
     }
 
     private CompletionStage<Answer<Supplier<String>>> telling(

@@ -9,7 +9,9 @@ import yardclock.core.course.ExamPlan;
 import yardclock.core.engine.Input;
 import yardclock.core.ruling.Refusal;
 
+import java.io.InputStream;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.CompletionStage;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -54,20 +56,59 @@ final class PaperDesk {
     }
 
     void telling(Context request) {
-        String number = request.pathParam("number");
-        if (!number.matches("\\d{1,5}")) {
-            refusals.refuse(request, WebRefusal.MALFORMED, "A number has one to five digits.");
+        OptionalInt number = number(request);
+        if (number.isEmpty()) {
             return;
         }
         answer(
                 request,
-                ports.documents()
-                        .telling()
-                        .apply(Integer.parseInt(number), Gate.theHolder(request)),
+                ports.documents().telling().apply(number.getAsInt(), Gate.theHolder(request)),
                 drawn ->
                         request.header("Cache-Control", "no-store")
                                 .contentType("text/html; charset=utf-8")
                                 .result(drawn.get()));
+    }
+
+    void dossier(Context request) {
+        OptionalInt number = number(request);
+        if (number.isEmpty()) {
+            return;
+        }
+        Optional<DossierForm> form = DossierForm.of(request.queryParam("as"));
+        if (form.isEmpty()) {
+            refusals.refuse(request, WebRefusal.MALFORMED, "as is json, en or es.");
+            return;
+        }
+        answer(
+                request,
+                ports.documents().dossier().apply(number.getAsInt(), form.get()),
+                made -> handOut(request, made.get(), form.get(), number.getAsInt()));
+    }
+
+    /** The web library copies it to the tablet as it is read, and closes it. */
+    private void handOut(
+            Context request, Optional<InputStream> made, DossierForm form, int number) {
+        if (made.isEmpty()) {
+            refusals.refuse(request, WebRefusal.BUSY);
+            return;
+        }
+        if (form == DossierForm.JSON) {
+            String name = "attachment; filename=\"dossier-" + number + ".json\"";
+            request.header("Content-Disposition", name);
+        }
+        request.header("Cache-Control", "no-store")
+                .contentType(form.contentType())
+                .result(made.get());
+    }
+
+    /** The number in the address, or empty when the request was refused already. */
+    private OptionalInt number(Context request) {
+        String number = request.pathParam("number");
+        if (!number.matches("\\d{1,5}")) {
+            refusals.refuse(request, WebRefusal.MALFORMED, "A number has one to five digits.");
+            return OptionalInt.empty();
+        }
+        return OptionalInt.of(Integer.parseInt(number));
     }
 
     void state(Context request) {

@@ -54,7 +54,6 @@ final class Routes {
             LiveDesk live,
             ClockDesk clock,
             PaperDesk paper,
-            DossierDesk dossier,
             FileDesk files) {}
 
     static List<Route> of(Desks desks) {
@@ -63,7 +62,6 @@ final class Routes {
         routes.live(desks.live());
         routes.get("/api/clock/{unit}", EnumSet.of(TECHNICIAN, COORDINATOR), desks.clock()::clock);
         routes.paper(desks.paper());
-        routes.get("/api/dossier/{number}", EnumSet.of(COORDINATOR), desks.dossier()::dossier);
         routes.pages(desks.files());
         return List.copyOf(routes.table);
     }
@@ -97,6 +95,7 @@ final class Routes {
         get("/api/results.json", EnumSet.of(COORDINATOR, SAFETY), desk::resultsJson);
         get("/api/results.csv", EnumSet.of(COORDINATOR, SAFETY), desk::resultsCsv);
         get("/api/telling/{number}", EnumSet.of(COORDINATOR, PROCTOR), desk::telling);
+        get("/api/dossier/{number}", EnumSet.of(COORDINATOR), desk::dossier);
         get("/api/state", ANYONE, desk::state);
         Set<Permit> staffOrHere = EnumSet.copyOf(STAFF);
         staffOrHere.add(LOOPBACK);

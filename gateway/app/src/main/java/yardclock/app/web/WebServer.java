@@ -81,7 +81,6 @@ public final class WebServer implements AutoCloseable {
                 new LiveDesk(live, ports, refusals),
                 new ClockDesk(ports, refusals),
                 new PaperDesk(ports, refusals),
-                new DossierDesk(ports.documents().dossiers(), refusals),
                 new FileDesk(new WebFiles(), refusals));
     }
 

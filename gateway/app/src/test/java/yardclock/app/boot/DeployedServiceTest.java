@@ -34,6 +34,15 @@ class DeployedServiceTest {
         assertThat(serve.matchedOptionValue("--insecure-lan", false)).isTrue();
     }
 
+    /**
+     * systemd.service(5): else the whole unit is stopped when the kernel ends one process of it.
+     */
+    @Test
+    void theGatewayGoesOnWhenADossiersProcessIsEnded() throws IOException {
+        String service = Files.readString(deploy().resolve("yardclock.service"));
+        assertThat(line(service, "OOMPolicy=")).isEqualTo("continue");
+    }
+
     private static String line(String text, String key) {
         return text.lines()
                 .filter(line -> line.startsWith(key))

@@ -19,13 +19,18 @@ import yardclock.core.ruling.Refusal;
 import yardclock.core.ruling.Role;
 import yardclock.core.ruling.Verdict;
 
+import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.net.Socket;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 
 /** Each kind of bad input gets one clear refusal, and the next good request is served. */
 class BadRequestTest {
@@ -246,5 +251,38 @@ class BadRequestTest {
                         .build();
         refused(bench.send(request), 500, "trouble-inside");
         ((Logger) LoggerFactory.getLogger(WebServer.class)).setLevel(null);
+    }
+
+    @Test
+    void aDossierThatCannotBeMadeIsNoUnknownNumber() throws Exception {
+        bench.dossiers = form -> Optional.empty();
+        refused(bench.get("/api/dossier/12", Role.COORDINATOR), 503, "busy");
+        ((Logger) LoggerFactory.getLogger(WebServer.class)).setLevel(Level.OFF);
+        bench.dossiers =
+                form -> {
+                    throw new UncheckedIOException(new IOException("its process ended with 3"));
+                };
+        refused(bench.get("/api/dossier/12", Role.COORDINATOR), 500, "trouble-inside");
+        ((Logger) LoggerFactory.getLogger(WebServer.class)).setLevel(null);
+    }
+
+    /** A connection on which nothing goes to and fro is ended after a while, but not this one. */
+    @Test
+    void aDossierMayTakeLongerThanAConnectionMayBeIdle() throws Exception {
+        int idleMillis = 100;
+        try (WebBench impatient = new WebBench(idleMillis)) {
+            var waited = new CompletableFuture<Void>();
+            impatient.dossiers =
+                    form -> {
+                        waited.completeOnTimeout(null, 5L * idleMillis, TimeUnit.MILLISECONDS)
+                                .join();
+                        return WebBench.named(form);
+                    };
+            HttpResponse<String> answer = impatient.get("/api/dossier/12?as=es", Role.COORDINATOR);
+            assertThat(answer.statusCode()).isEqualTo(200);
+            assertThat(answer.body()).isEqualTo("ES");
+            assertThat(answer.headers().firstValue("Content-Type"))
+                    .contains("text/html;charset=utf-8");
+        }
     }
 }

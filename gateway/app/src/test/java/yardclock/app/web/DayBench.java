@@ -100,7 +100,9 @@ final class DayBench implements AutoCloseable {
                         (number, holder) ->
                                 lane.ask(e -> OwnCandidate.maySee(e, now(), holder, number))
                                         .thenCompose(may -> telling(office, may, number)),
-                        (number, form) -> Optional.empty()),
+                        (number, form) ->
+                                CompletableFuture.completedFuture(
+                                        Answer.of(() -> WebBench.named(form)))),
                 known -> lane.ask(engine -> state(known, engine)),
                 meters::scrape,
                 meters::rejected);

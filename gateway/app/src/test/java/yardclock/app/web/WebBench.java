@@ -16,7 +16,9 @@ import yardclock.core.ruling.Role;
 import yardclock.core.time.GatewayTime;
 import yardclock.core.time.WallTime;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -32,6 +34,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Function;
 
 /** A real server on a free port with a fake lane behind it, and a client that talks to it. */
 final class WebBench implements AutoCloseable {
@@ -45,6 +48,7 @@ final class WebBench implements AutoCloseable {
     volatile boolean planFrozen = true;
     volatile boolean leaderboardPublic;
     volatile String padding = "";
+    volatile Function<DossierForm, Optional<InputStream>> dossiers = WebBench::named;
     final WebServer server;
     final HttpClient client = HttpClient.newBuilder().connectTimeout(Duration.ofSeconds(5)).build();
 
@@ -107,9 +111,15 @@ final class WebBench implements AutoCloseable {
                                         ? Answer.of(() -> "<p>sheet</p>")
                                         : Answer.refused(Refusal.UNKNOWN_NUMBER)),
                 (number, form) ->
-                        number == 12
-                                ? Optional.of(form.name().getBytes(StandardCharsets.UTF_8))
-                                : Optional.empty());
+                        done(
+                                number == 12
+                                        ? Answer.of(() -> dossiers.apply(form))
+                                        : Answer.refused(Refusal.UNKNOWN_NUMBER)));
+    }
+
+    /** A dossier that is nothing but the name of its form. */
+    static Optional<InputStream> named(DossierForm form) {
+        return Optional.of(new ByteArrayInputStream(form.name().getBytes(StandardCharsets.UTF_8)));
     }
 
     private Optional<Input.PlanFrozen> plan() {
