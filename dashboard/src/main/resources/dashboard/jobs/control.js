@@ -5,6 +5,7 @@ import { Page } from "../parts/page.js";
 import { courseMap } from "../parts/course-map.js";
 import { courseRulings } from "../parts/course-rulings.js";
 import { heatCard } from "../parts/heat-card.js";
+import { standBy } from "../parts/stand-by.js";
 import { warnings } from "../parts/sentences.js";
 import { tray } from "../parts/tray.js";
 import { patch } from "../parts/stations.js";
@@ -40,7 +41,7 @@ class Control extends Page {
         ${this.leads ? codeMaker(this) : nothing}
       </div>
       <div class="control-rest">
-        ${waiting(frame.waiting)} ${proctors(frame.proctors)} ${heatCard(frame.head.heat)}
+        ${standBy(this, frame.teams)} ${waiting(frame.waiting)} ${proctors(frame.proctors)} ${heatCard(frame.head.heat)}
       </div>
     `;
   }

@@ -1,6 +1,7 @@
 // The station crew: what has to be put back, longest wait first, and one press when it is.
 import { html, nothing } from "lit";
 import { Page } from "../parts/page.js";
+import { ownStandBy } from "../parts/stand-by.js";
 import { stationList } from "../parts/stations.js";
 import { say, text } from "../lib/say.js";
 import { acts } from "../lib/acts.js";
@@ -17,6 +18,7 @@ class Crew extends Page {
           ? html`<p class="large calm"><span aria-hidden="true">✓ </span>${say("crew.nothing")}</p>`
           : html`<ul class="resets">${frame.resets.map((reset) => this.#reset(reset))}</ul>`}
       </section>
+      ${ownStandBy(this, frame.head)}
       <section aria-labelledby="all">
         <h2 id="all">${say("crew.all-stations")}</h2>
         ${stationList(frame.stations, this.now())}

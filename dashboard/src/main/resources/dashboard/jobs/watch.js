@@ -2,22 +2,35 @@
 import { html, svg, nothing } from "lit";
 import { Page } from "../parts/page.js";
 import { courseRulings } from "../parts/course-rulings.js";
-import { patch } from "../parts/stations.js";
+import { isNeeded, standBy } from "../parts/stand-by.js";
 import { say } from "../lib/say.js";
 import { acts } from "../lib/acts.js";
 import { wallAt } from "../lib/exam-clock.js";
-import { minutesTenths, waited, wallClock } from "../lib/times.js";
+import { wallClock } from "../lib/times.js";
 import "../words/of-watch.js";
 import { centi, dayPicture, deci, minutesOf } from "./watch-state.js";
+import { movingList } from "./watch-moving.js";
 import { tellings } from "./watch-told.js";
 
 class Watch extends Page {
   job = { name: "watch", roles: ["safety", "coordinator"], stream: "watch" };
 
+  /** Whom the safety officer has decided to let finish; the page's own, sent to nobody. */
+  letFinish = new Set();
+
+  framed({ teams, moving }) {
+    const out = isNeeded(teams) ? moving.map((one) => one.number) : [];
+    this.letFinish = new Set(out.filter((number) => this.letFinish.has(number)));
+  }
+
+  /** While a team is away who is out comes first: each of them waits for a decision. */
   middle(frame) {
+    const first = isNeeded(frame.teams);
+    const people = html`${movingList(this, frame)} ${standBy(this, frame.teams)}`;
     return html`
+      ${first ? people : nothing}
       ${this.#level(frame)} ${tellings(this)} ${courseRulings(this, frame.head)}
-      ${this.#moving(frame)} ${day(frame)} ${emergency()}
+      ${first ? nothing : people} ${day(frame)} ${emergency()}
     `;
   }
 
@@ -50,25 +63,6 @@ class Watch extends Page {
     return lines.map((line) => html`<p>
       <span aria-hidden="true">! </span><strong>${line}</strong>
     </p>`);
-  }
-
-  #moving({ moving }) {
-    return html`<section aria-labelledby="moving">
-      <h2 id="moving">${say("watch.moving")} (${moving.length})</h2>
-      ${moving.length === 0 ? html`<p>${say("control.nobody-on-course")}</p>` : nothing}
-      <ul class="plain">${moving.map((one) => html`<li class="card on-course">
-        ${patch(one.number, "big")}
-        <div class="on-course-what">
-          <p><strong>${say(`phase.${one.phase}`, { index: one.stationIndex + 1 })}</strong></p>
-          <p>${one.startedMicros >= 0
-            ? html`<span class="time">${minutesTenths(this.now() - one.startedMicros)}</span> `
-            : nothing}${one.heldSinceMicros >= 0
-            ? say("control.held-for", { time: waited(one.heldSinceMicros, this.now()) })
-            : nothing}</p>
-          <p>${say("watch.exposure", { minutes: minutesOf(one.exposureMicros) })}</p>
-        </div>
-      </li>`)}</ul>
-    </section>`;
   }
 
   beside() {

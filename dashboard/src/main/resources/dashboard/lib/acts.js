@@ -49,6 +49,8 @@ export const acts = {
   }),
   lightningSeen: () => ({ act: "lightning-seen" }),
   gustRead: (millimetresPerSecond) => ({ act: "gust-read", millimetresPerSecond }),
+  teamAway: (team, words) => ({ act: "team-away", team, words }),
+  teamBack: (team, words) => ({ act: "team-back", team, words }),
   runAgain: (number, reason, words) => ({ act: "run-again", number, reason, words }),
   swapOrder: (number, otherNumber, reason, words) => ({
     act: "swap-order", number, otherNumber, reason, words,
@@ -66,7 +68,7 @@ export const reasonsFor = {
   holdOne: ["equipment-fault", "medical", "station-not-ready", "course-blocked", "other"],
   strike: ["sensor-tripped-by-other", "sensor-failed", "equipment-fault", "other"],
   addMark: ["sensor-failed", "sensor-tripped-by-other", "equipment-fault", "other"],
-  stopOne: ["medical", "equipment-fault", "course-blocked", "weather", "other"],
+  stopOne: ["medical", "weather", "equipment-fault", "course-blocked", "staffing", "other"],
   byHand: ["sensor-failed", "equipment-fault", "staffing", "other"],
   runAgain: ["equipment-fault", "course-blocked", "staffing", "sensor-failed", "weather", "other"],
   holdAll: ["weather", "medical", "staffing", "course-blocked", "equipment-fault", "other"],

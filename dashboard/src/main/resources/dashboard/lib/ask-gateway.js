@@ -9,6 +9,11 @@ const AGAIN_MS = 400;
 /** Refusals of a moment: the same act under the same key is worth another try. */
 const MOMENTARY = ["busy", "no-answer"];
 
+/** Whether nobody answered for the gateway, or only to say that it could not see to it. */
+export function isLost({ kind, code }) {
+  return kind === "unsent" || MOMENTARY.includes(code);
+}
+
 /**
  * Sends one act until it is answered or patience ends. Each try carries the same key, so that an
  * act whose answer was lost is never done twice. Call it from the press: its time is read now.
@@ -24,8 +29,7 @@ export async function rule(
   const until = performance.now() + patienceMs;
   for (let left = tries; ; left--) {
     const answer = await post("/api/rulings", body, token, until - performance.now());
-    const settled = answer.kind !== "unsent" && !MOMENTARY.includes(answer.code);
-    if (settled || left <= 1 || performance.now() + AGAIN_MS >= until) return answer;
+    if (!isLost(answer) || left <= 1 || performance.now() + AGAIN_MS >= until) return answer;
     await new Promise((resolve) => setTimeout(resolve, AGAIN_MS));
   }
 }

@@ -1,7 +1,7 @@
 // What every page shows, always: whose page, link and age of data, course, heat, sound, settings.
 // Words carry the meaning; the glyph and the ground only repeat it.
 import { html, nothing } from "lit";
-import { say } from "../lib/say.js";
+import { code, say } from "../lib/say.js";
 import { language, look, chooseLanguage, chooseLook } from "../lib/look.js";
 import * as sound from "../lib/sound.js";
 import { warning } from "./sentences.js";
@@ -125,8 +125,20 @@ function banners(page, stale, age) {
       <span aria-hidden="true">${course === "held" ? "‖" : "■"} </span>${say(`course.${course}.banner`)}
       ${reasonWords(head.courseWords)}
     </p>` : nothing}
+    ${course === "stopped" ? nothing : holds(head)}
     ${(head?.troubles ?? []).map((one) => html`<p class="banner trouble" role="alert">
       ${warning(one)}
     </p>`)}
   </div>`;
+}
+
+/** What else holds new releases; the public's page is only told that something does. */
+function holds(head) {
+  const why = (head?.holds ?? [])
+    .filter((hold) => hold.code !== "course-held")
+    .map((hold) => code("hold", hold.about || hold.code));
+  const isAny = why.length > 0 || (head?.holds?.length > 0 && head.course === "running");
+  return isAny ? html`<p class="banner held" role="alert" data-holds>
+    <span aria-hidden="true">‖ </span>${say("hold.banner")} ${why.map((one) => `${one}.`).join(" ")}
+  </p>` : nothing;
 }

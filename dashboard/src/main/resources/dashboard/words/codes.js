@@ -132,6 +132,15 @@ export const codes = {
     "The result was told already.",
     "El resultado ya se comunicó.",
   ],
+  "refusal.team-away": [
+    "A team that stands by was called away: no new releases until it is back.",
+    "Un equipo de guardia se fue por una llamada: no hay salidas hasta que vuelva.",
+  ],
+  "refusal.already-away": [
+    "This team was called away already.",
+    "Este equipo ya se fue por una llamada.",
+  ],
+  "refusal.not-away": ["This team is here already.", "Este equipo ya está aquí."],
   "refusal.heat-holds": [
     "The heat watch is at a level that holds new releases.",
     "La vigilancia del calor está en un nivel sin nuevas salidas.",

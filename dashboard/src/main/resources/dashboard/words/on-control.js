@@ -32,6 +32,30 @@ export const onControl = {
   "control.restart-who": ["Only the safety officer restarts.", "Solo seguridad reanuda."],
   "control.watching": ["Watching only", "Solo observa"],
 
+  "team.name": ["Standing by", "De guardia"],
+  "team.medical": ["Medical team", "Equipo médico"],
+  "team.course-crew": ["Course crew", "Equipo del recorrido"],
+  "team.climb-crew": ["Climb crew", "Equipo de la subida"],
+  "team.is-here": ["here", "presente"],
+  "team.is-away": ["called away", "fuera por una llamada"],
+  "team.away": ["Called away", "Se fue"],
+  "team.back": ["Back", "Volvió"],
+  "team.away-title": ["{name} called away?", "{name}: ¿se fue por una llamada?"],
+  "team.away-what": [
+    "No new releases until it is back. Those on the course go on: let each finish, or stop them. No diagnosis here.",
+    "Sin nuevas salidas hasta que vuelva. Quienes están fuera siguen: deje terminar o detenga. Sin diagnósticos aquí.",
+  ],
+  "team.away-climb": [
+    "Nobody climbs until it is back. The timed course goes on.",
+    "Nadie sube hasta que vuelva. El recorrido con tiempo sigue.",
+  ],
+  "team.back-title": ["{name} back?", "{name}: ¿ya volvió?"],
+  "team.back-what": [
+    "First look again at what was left alone.",
+    "Antes, revise de nuevo lo que quedó sin nadie.",
+  ],
+  "team.back-do": ["Back, looked over", "Volvió y revisó"],
+
   "control.on-course": ["On the course", "En el recorrido"],
   "control.nobody-on-course": ["Nobody is on the course.", "No hay nadie en el recorrido."],
   "control.hold-one": ["Hold", "Pausar"],

@@ -39,6 +39,13 @@ export const onDay = {
     "ALTO: todos se quedan donde están. Solo seguridad reanuda.",
   ],
 
+  "hold.banner": ["No new releases.", "Sin nuevas salidas."],
+  "hold.medical": ["Medical team called away", "Equipo médico fuera por una llamada"],
+  "hold.course-crew": ["Course crew called away", "Equipo del recorrido fuera por una llamada"],
+  "hold.heat-holds": ["Heat watch", "Vigilancia del calor"],
+  "hold.heat-unknown": ["Heat level unknown", "Se ignora el nivel de calor"],
+  "hold.heat-silent": ["No heat reading for an hour", "Sin lectura de calor en una hora"],
+
   "heat.name": ["Heat", "Calor"],
   "heat.unknown": ["unknown", "se ignora"],
   "heat.0": ["level 0, normal", "nivel 0, normal"],

@@ -120,6 +120,20 @@ export const onWatch = {
   "watch.gust-value": ["Gust, m/s", "Racha, m/s"],
   "watch.gust-wrong": ["A gust in m/s, as 7.5.", "Una racha en m/s, como 7,5."],
   "watch.moving": ["Out now", "Fuera ahora"],
+  "watch.moving-asked": [
+    "A team is away. For each: let finish, or stop.",
+    "Falta un equipo. Para cada uno: deje terminar o detenga.",
+  ],
+  "watch.let-finish": ["Let finish", "Dejar terminar"],
+  "watch.stop-one": ["Stop", "Detener"],
+  "watch.stop-sent": [
+    "Number {number} is stopped on record. Say so by voice or radio.",
+    "El número {number} consta como detenido. Dígalo de voz o por radio.",
+  ],
+  "watch.stop-unsent": [
+    "NOT SENT. Stop number {number} by whistle, voice or radio now.",
+    "NO ENVIADO. Detenga al número {number} con silbato, voz o radio ya.",
+  ],
   "watch.exposure": ["{minutes} min of the last hour", "{minutes} min de la última hora"],
   "watch.day": ["The day so far", "El día hasta ahora"],
   "watch.newest": ["newest", "última"],

@@ -12,6 +12,7 @@ import com.microsoft.playwright.Page;
 import org.junit.jupiter.api.Test;
 
 import yardclock.app.json.Json;
+import yardclock.core.readiness.Team;
 import yardclock.core.ruling.Act;
 import yardclock.core.ruling.Reason;
 
@@ -302,6 +303,59 @@ class PressTest extends WithPages {
                     .hasAttribute("aria-disabled", "true");
             tablet.page().click("[data-act=ready-pike-poles]");
             awaitActs(new Act.StationReady("pike-poles"));
+        }
+    }
+
+    @Test
+    void the_safety_officer_calls_a_team_away_and_the_crew_itself_back() {
+        try (Tablet tablet = show("watch")) {
+            Page page = tablet.page();
+            page.click("[data-act=team-medical]");
+            page.fill("textarea", "to the gate");
+            page.click("[data-ask=yes]");
+            awaitActs(new Act.TeamAway(Team.MEDICAL, "to the gate"));
+            assertThat(page.locator("[data-act=let-7]")).hasCount(0);
+            server.show("watch", ScriptedFrames.of("watch-away", "away"));
+            assertThat(page.locator("[data-holds]")).containsText("Medical team called away");
+            assertThat(page.locator("main h2").first()).containsText("Out now");
+            assertThat(tablet.complaints()).isEmpty();
+        }
+        try (Tablet tablet = show("crew-away")) {
+            tablet.page().click("[data-act=team-course-crew]");
+            tablet.page().click("[data-ask=yes]");
+            await().until(() -> acts().contains(new Act.TeamBack(Team.COURSE_CREW, "")));
+        }
+    }
+
+    @Test
+    void each_who_moves_is_let_finish_or_stopped_and_only_a_stop_is_sent() {
+        try (Tablet tablet = show("watch-away")) {
+            Page page = tablet.page();
+            page.click("[data-act=let-8]");
+            assertThat(page.locator("[data-act=let-8]")).hasAttribute("aria-pressed", "true");
+            page.click("[data-act=stop-7]");
+            page.click("label:has([value=medical])");
+            page.click("[data-ask=yes]");
+            awaitActs(new Act.StopOne(7, Reason.MEDICAL, ""));
+            assertThat(page.locator(".note.done")).containsText("Number 7");
+            server.show("watch", ScriptedFrames.of("watch", "running"));
+            assertThat(page.locator("[data-act=let-8]")).hasCount(0);
+        }
+    }
+
+    @Test
+    void a_stop_for_one_that_nobody_answers_is_said_to_be_unsent_and_never_sent_again() {
+        try (Tablet tablet = show("watch-away")) {
+            Page page = tablet.page();
+            server.fallDeaf(true);
+            page.click("[data-act=stop-7]");
+            page.click("label:has([value=weather])");
+            page.click("[data-ask=yes]");
+            assertThat(page.locator(".note.warn")).containsText("NOT SENT. Stop number 7");
+            page.click("[data-act=let-8]");
+            assertThat(page.locator("[data-act=let-8]")).hasAttribute("aria-pressed", "true");
+            server.fallDeaf(false);
+            assertThat(server.rulings()).hasSize(1);
         }
     }
 

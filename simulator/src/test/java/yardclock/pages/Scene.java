@@ -29,6 +29,7 @@ record Scene(String name, String path, String role, String frame, String press) 
                 post("post-rule", "post-splits on running", "[data-act=other-mannequin-drag]"),
                 post("post-done", "post-done on running", ""),
                 post("post-stopped", "post-seen on stopped", ""),
+                post("post-away", "post-seen on away", ""),
                 post("post-locked", "post-seen on running", "[data-act=lock]"),
                 new Scene("control", "/control", "coordinator", "control on running", ""),
                 new Scene(
@@ -45,14 +46,12 @@ record Scene(String name, String path, String role, String frame, String press) 
                         "control-ready on running",
                         "[data-act=hold-course]"),
                 new Scene("crew", "/crew", "crew", "crew on running", ""),
-                new Scene("watch", "/watch", "safety", "watch on running", ""),
-                new Scene("watch-stopped", "/watch", "safety", "watch-unknown on stopped", ""),
-                new Scene(
-                        "watch-reading",
-                        "/watch",
-                        "safety",
-                        "watch on running",
-                        "[data-act=hand-reading]"),
+                new Scene("crew-away", "/crew", "crew", "crew on crew-away", ""),
+                watch("watch", "watch on running", ""),
+                watch("watch-stopped", "watch-unknown on stopped", ""),
+                watch("watch-away", "watch-away on away", ""),
+                watch("watch-stop-one", "watch-away on away", "[data-act=stop-7]"),
+                watch("watch-reading", "watch on running", "[data-act=hand-reading]"),
                 new Scene("board", "/board", "", "board on running", ""),
                 new Scene("board-held", "/board", "", "board-times on held", ""),
                 new Scene("bench", "/bench", "technician", "bench on running", ""),
@@ -85,6 +84,10 @@ record Scene(String name, String path, String role, String frame, String press) 
 
     private static Scene post(String name, String frame, String press) {
         return new Scene(name, "/post", "proctor", frame, press);
+    }
+
+    private static Scene watch(String name, String frame, String press) {
+        return new Scene(name, "/watch", "safety", frame, press);
     }
 
     boolean isLive() {

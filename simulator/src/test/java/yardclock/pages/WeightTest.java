@@ -22,8 +22,8 @@ import java.util.zip.GZIPOutputStream;
  * takes is measured by {@link LoadingMeasure}.
  */
 class WeightTest {
-    /** Of all pages together, each of which loads its own part. */
-    private static final int SCRIPT_MAX_BYTES = 112_000;
+    /** Of all pages together; it grows with their number, and no page loads all of it. */
+    private static final int SCRIPT_MAX_BYTES = 124_000;
 
     /** Fetched once: after that the page opens from the tablet. */
     private static final int POST_MAX_BYTES = 80_000;

@@ -18,7 +18,7 @@ final class Frames {
     private Frames() {}
 
     static Head head(long frame) {
-        return new Head(frame, 0, 0, 1, Head.CourseStatus.RUNNING, "", HEAT, List.of());
+        return new Head(frame, 0, 0, 1, Head.CourseStatus.RUNNING, "", List.of(), HEAT, List.of());
     }
 
     static PostFrame free() {

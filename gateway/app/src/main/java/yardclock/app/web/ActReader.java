@@ -8,7 +8,6 @@ import yardclock.app.json.Json;
 import yardclock.app.lane.Answer;
 import yardclock.core.ruling.Act;
 import yardclock.core.ruling.ActKind;
-import yardclock.core.ruling.Reason;
 
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
@@ -24,9 +23,12 @@ import java.util.List;
 final class ActReader {
     private static final List<String> ACTS =
             Arrays.stream(ActKind.values()).map(ActKind::word).toList();
-    private static final List<String> REASONS =
-            Arrays.stream(Reason.values()).map(Json::word).toList();
     private static final long SPLIT_MAX_MICROS = 6 * 3_600_000_000L;
+
+    /** Readings beyond these are no readings of the open air; the rules refuse more. */
+    private static final long CENTI_CELSIUS_MAX = 20_000;
+
+    private static final long GUST_MAX_MM_PER_S = 1_000_000;
 
     private ActReader() {}
 
@@ -51,22 +53,39 @@ final class ActReader {
         if (name.equals("words")) {
             filled.put(name, fields.optionalText(name, WebLimits.WORDS_CHARS));
         } else if (type == String.class) {
-            fields.text(name, WebLimits.ID_CHARS);
+            boolean isSaid = name.equals("instrument");
+            fields.text(name, isSaid ? WebLimits.WORDS_CHARS : WebLimits.ID_CHARS);
         } else if (type == boolean.class) {
             fields.yesOrNo(name);
-        } else if (type == Reason.class) {
-            fields.word(name, REASONS);
+        } else if (type.isEnum()) {
+            fields.word(name, words(type));
+        } else if (type == Integer.class) {
+            fields.wholeOrNull(name, least(name), most(name, WebLimits.NUMBER_MAX));
         } else if (type == int.class) {
-            fields.whole(name, 0, WebLimits.NUMBER_MAX);
+            fields.whole(name, least(name), most(name, WebLimits.NUMBER_MAX));
         } else if (type == long.class) {
-            fields.whole(name, 0, most(name));
+            fields.whole(name, 0, most(name, WebLimits.EXACT_MAX));
         } else {
             throw new IllegalStateException("no check for " + component);
         }
     }
 
-    private static long most(String name) {
-        return name.equals("splitMicros") ? SPLIT_MAX_MICROS : WebLimits.EXACT_MAX;
+    /** Only temperatures go below nothing. */
+    private static long least(String name) {
+        return name.endsWith("entiCelsius") ? -CENTI_CELSIUS_MAX : 0;
+    }
+
+    private static long most(String name, long otherwise) {
+        return switch (name) {
+            case "splitMicros" -> SPLIT_MAX_MICROS;
+            case "centiCelsius", "globeCentiCelsius" -> CENTI_CELSIUS_MAX;
+            case "millimetresPerSecond" -> GUST_MAX_MM_PER_S;
+            default -> otherwise;
+        };
+    }
+
+    private static List<String> words(Class<?> type) {
+        return Arrays.stream(type.getEnumConstants()).map(one -> Json.word((Enum<?>) one)).toList();
     }
 
     private static Answer<Act> bind(ObjectNode filled) {

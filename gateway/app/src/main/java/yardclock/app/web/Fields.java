@@ -64,6 +64,13 @@ final class Fields {
         return good ? node.longValue() : least;
     }
 
+    /** A whole number within limits, or null for none; it must not be left out. */
+    void wholeOrNull(String field, long least, long most) {
+        if (!json.path(field).isNull()) {
+            whole(field, least, most);
+        }
+    }
+
     /** A whole number from −1 on; −1 when it is left out. */
     long optionalWhole(String field, long most) {
         return json.path(field).isMissingNode() ? -1 : whole(field, -1, most);

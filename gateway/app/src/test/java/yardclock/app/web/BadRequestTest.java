@@ -13,6 +13,7 @@ import org.slf4j.LoggerFactory;
 
 import yardclock.app.json.Json;
 import yardclock.core.engine.Input;
+import yardclock.core.readiness.Team;
 import yardclock.core.ruling.Act;
 import yardclock.core.ruling.Devices.Holder;
 import yardclock.core.ruling.Refusal;
@@ -111,6 +112,40 @@ class BadRequestTest {
         assertThat(((Act.HoldCandidate) taken.act()).words()).isEmpty();
         String endless = hold.replace("}", ",\"words\":\"" + "w".repeat(501) + "\"}");
         refused(bench.post("/api/rulings", Role.PROCTOR, ruling(endless)), 400, "malformed");
+    }
+
+    @Test
+    void aReadingByHandMayBeBelowZeroAndWithoutAGlobe() throws Exception {
+        String reading =
+                "{\"act\":\"hand-reading\",\"centiCelsius\":-350,\"centiPercent\":8000,"
+                        + "\"globeCentiCelsius\":null,\"instrument\":\"a sling psychrometer\"}";
+        HttpResponse<String> answer = bench.post("/api/rulings", Role.SAFETY, ruling(reading));
+        assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
+        Input.Ruling taken = (Input.Ruling) bench.lane.taken().get(0);
+        assertThat(taken.act())
+                .isEqualTo(new Act.HandReading(-350, 8_000, null, "a sling psychrometer"));
+        for (String wrong :
+                List.of(
+                        reading.replace("null", "\"warm\""),
+                        reading.replace("\"globeCentiCelsius\":null,", ""),
+                        reading.replace("-350", "-20001"),
+                        reading.replace("-350", "null"),
+                        reading.replace("a sling psychrometer", ""))) {
+            refused(bench.post("/api/rulings", Role.SAFETY, ruling(wrong)), 400, "malformed");
+        }
+    }
+
+    @Test
+    void onlyATeamThatStandsByIsCalledAway() throws Exception {
+        String away = "{\"act\":\"team-away\",\"team\":\"medical\"}";
+        assertThat(bench.post("/api/rulings", Role.SAFETY, ruling(away)).statusCode())
+                .isEqualTo(200);
+        Input.Ruling taken = (Input.Ruling) bench.lane.taken().get(0);
+        assertThat(taken.act()).isEqualTo(new Act.TeamAway(Team.MEDICAL, ""));
+        for (String wrong : List.of("\"band\"", "null", "0", "\"MEDICAL\"")) {
+            String other = ruling(away.replace("\"medical\"", wrong));
+            refused(bench.post("/api/rulings", Role.SAFETY, other), 400, "malformed");
+        }
     }
 
     @Test

@@ -18,6 +18,7 @@ import yardclock.core.board.PostFrame;
 import yardclock.core.course.ExamPlan;
 import yardclock.core.fact.Fact;
 import yardclock.core.fact.FactKind;
+import yardclock.core.readiness.Team;
 import yardclock.core.result.OutcomeKind;
 import yardclock.core.ruling.ActKind;
 import yardclock.core.ruling.Reason;
@@ -119,6 +120,7 @@ class DescriptionTest {
     void closedListsHaveTheSameWords() {
         assertThat(wordsOf("Role")).isEqualTo(words(Role.values()));
         assertThat(wordsOf("Reason")).isEqualTo(words(Reason.values()));
+        assertThat(wordsOf("Team")).isEqualTo(words(Team.values()));
         assertThat(wordsOf("FeedKind"))
                 .isEqualTo(
                         words(

@@ -81,6 +81,7 @@ final class WebBench implements AutoCloseable {
                         1,
                         Head.CourseStatus.RUNNING,
                         words,
+                        List.of(),
                         heat,
                         view.troubles());
         return new Painter.Painted(number, new BoardFrame(head, List.of(), List.of()));

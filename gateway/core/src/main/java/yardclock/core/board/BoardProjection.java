@@ -2,6 +2,7 @@ package yardclock.core.board;
 
 import yardclock.core.result.OutcomeKind;
 import yardclock.core.result.Results;
+import yardclock.core.ruling.Refusal;
 import yardclock.core.run.Attempt;
 import yardclock.core.run.CourseRun;
 
@@ -13,6 +14,10 @@ import java.util.List;
 public final class BoardProjection {
     /** How much later than planned a call may come, for each place in the queue [choice]. */
     private static final long LATER_PERCENT = 20;
+
+    /** What the public is told, whatever holds new releases. */
+    private static final List<Head.ReleaseHold> HELD =
+            List.of(new Head.ReleaseHold(Refusal.COURSE_HELD.code(), ""));
 
     private final Picture picture;
     private final CourseRun course;
@@ -33,7 +38,7 @@ public final class BoardProjection {
         return new BoardFrame(publicHead(), lines, times());
     }
 
-    /** Reasons for a hold are for staff; that something does not work is for everyone. */
+    /** Reasons for a hold are for staff; that there is one, or a trouble, is for everyone. */
     private Head publicHead() {
         Head head = picture.head();
         return new Head(
@@ -43,6 +48,7 @@ public final class BoardProjection {
                 head.speed(),
                 head.course(),
                 "",
+                head.holds().isEmpty() ? List.of() : HELD,
                 head.heat(),
                 head.troubles());
     }

@@ -6,6 +6,7 @@ import java.util.List;
 public record ControlFrame(
         Head head,
         Next next,
+        List<TeamView> teams,
         List<OnCourse> onCourse,
         List<StationView> stations,
         List<ProctorView> proctors,

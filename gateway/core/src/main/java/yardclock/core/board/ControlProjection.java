@@ -2,8 +2,8 @@ package yardclock.core.board;
 
 import yardclock.core.result.Results;
 import yardclock.core.ruling.Devices;
-import yardclock.core.ruling.HeatAdmission;
 import yardclock.core.ruling.Refusal;
+import yardclock.core.ruling.ReleaseHolds;
 import yardclock.core.ruling.Role;
 import yardclock.core.run.Attempt;
 import yardclock.core.run.CalledCriterion;
@@ -33,6 +33,7 @@ public final class ControlProjection {
         return new ControlFrame(
                 picture.head(),
                 next(firstFree(proctors)),
+                TeamView.all(course.standBy()),
                 onCourse(),
                 course.stations().stream().map(picture::station).toList(),
                 proctors,
@@ -50,8 +51,8 @@ public final class ControlProjection {
             block(blockers, course.status() == CourseRun.Course.STOPPED, Refusal.STOPPED);
             block(blockers, course.status() == CourseRun.Course.HELD, Refusal.COURSE_HELD);
             long now = picture.moment().gatewayMicros();
-            HeatAdmission.againstReleases(picture.heat(), now)
-                    .ifPresent(refusal -> blockers.add(refusal.code()));
+            ReleaseHolds.now(course, picture.heat(), now)
+                    .forEach(refusal -> blockers.add(refusal.code()));
             block(blockers, !course.whereabouts().isFirstFree(), Refusal.STATION_NOT_READY);
             block(blockers, proctor.isEmpty(), Refusal.PROCTOR_BUSY);
             block(blockers, picture.watch().isAnyHeld(), Refusal.STATION_HELD);

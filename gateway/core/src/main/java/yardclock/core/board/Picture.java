@@ -13,6 +13,8 @@ import yardclock.core.heat.watch.HeatStatus.Freshness;
 import yardclock.core.heat.watch.HeatWatch;
 import yardclock.core.passage.TimedEdge;
 import yardclock.core.ruling.Devices;
+import yardclock.core.ruling.Refusal;
+import yardclock.core.ruling.ReleaseHolds;
 import yardclock.core.run.CourseRun;
 import yardclock.core.run.StationRun;
 import yardclock.core.trouble.SensorWatch;
@@ -50,8 +52,23 @@ public record Picture(
                 course.speed(),
                 Head.CourseStatus.valueOf(course.status().name()),
                 course.statusWords(),
+                holds(),
                 heatView(),
                 moment.troubles());
+    }
+
+    private List<Head.ReleaseHold> holds() {
+        return ReleaseHolds.now(course, heat, moment.gatewayMicros()).stream()
+                .flatMap(refusal -> holds(refusal).stream())
+                .toList();
+    }
+
+    private List<Head.ReleaseHold> holds(Refusal refusal) {
+        return refusal == Refusal.TEAM_AWAY
+                ? course.standBy().holding().stream()
+                        .map(team -> new Head.ReleaseHold(refusal.code(), team.word()))
+                        .toList()
+                : List.of(new Head.ReleaseHold(refusal.code(), ""));
     }
 
     private HeatView heatView() {

@@ -1,5 +1,6 @@
 package yardclock.core.board;
 
+import yardclock.core.course.Text;
 import yardclock.core.heat.HeatReason;
 
 import java.util.List;
@@ -10,7 +11,8 @@ import java.util.List;
  *
  * @param day the newest readings by the time of measuring, oldest first
  */
-public record WatchFrame(Head head, Heat heat, List<Moving> moving, List<Point> day) {
+public record WatchFrame(
+        Head head, Heat heat, List<TeamView> teams, List<Moving> moving, List<Point> day) {
 
     /**
      * The heat watch with all it goes by. Values that no reading gave yet are 0; the head's reading
@@ -58,12 +60,14 @@ public record WatchFrame(Head head, Heat heat, List<Moving> moving, List<Point> 
     /**
      * One candidate between release and course done.
      *
+     * @param station the one they are at, or walk to
      * @param exposureMicros how much of the last hour they have been out in this attempt
      */
     public record Moving(
             int number,
             String phase,
             int stationIndex,
+            Text station,
             long startedMicros,
             long heldSinceMicros,
             long exposureMicros) {}

@@ -32,7 +32,8 @@ public final class WatchProjection {
     }
 
     public WatchFrame frame() {
-        return new WatchFrame(picture.head(), heat(), moving(), day());
+        return new WatchFrame(
+                picture.head(), heat(), TeamView.all(picture.course().standBy()), moving(), day());
     }
 
     private WatchFrame.Heat heat() {
@@ -93,6 +94,7 @@ public final class WatchProjection {
                 attempt.number(),
                 Phases.word(attempt),
                 attempt.stationIndex(),
+                picture.course().plan().stations().get(attempt.stationIndex()).name(),
                 ControlProjection.startedMicros(attempt),
                 ControlProjection.heldSinceMicros(attempt),
                 Math.min(HOUR_MICROS, out));

@@ -1,5 +1,7 @@
 package yardclock.core.ruling;
 
+import yardclock.core.readiness.Team;
+
 /**
  * What a person can decide or tap. Each act is one record; its {@code kind} is its word in JSON.
  *
@@ -317,6 +319,22 @@ public sealed interface Act {
         @Override
         public ActKind kind() {
             return ActKind.LIGHTNING_SEEN;
+        }
+    }
+
+    /** A team that stands by was called away: with it gone nobody new is released. */
+    record TeamAway(Team team, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.TEAM_AWAY;
+        }
+    }
+
+    /** A team is back, and what was left alone was looked at again. */
+    record TeamBack(Team team, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.TEAM_BACK;
         }
     }
 

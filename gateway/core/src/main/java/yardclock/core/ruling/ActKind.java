@@ -41,7 +41,9 @@ public enum ActKind {
     ACKNOWLEDGE_HEAT(Act.AcknowledgeHeat.class, Role.COORDINATOR, Role.SAFETY),
     HAND_READING(Act.HandReading.class, Role.COORDINATOR, Role.SAFETY),
     LIGHTNING_SEEN(Act.LightningSeen.class, Role.values()),
-    GUST_READ(Act.GustRead.class, Role.COORDINATOR, Role.SAFETY);
+    GUST_READ(Act.GustRead.class, Role.COORDINATOR, Role.SAFETY),
+    TEAM_AWAY(Act.TeamAway.class, Role.COORDINATOR, Role.SAFETY, Role.CREW),
+    TEAM_BACK(Act.TeamBack.class, Role.COORDINATOR, Role.SAFETY, Role.CREW);
 
     private final Class<? extends Act> type;
     private final Set<Role> roles;

@@ -89,6 +89,7 @@ final class Admission {
             case RUN_AGAIN -> runAgain((Act.RunAgain) act);
             case ACKNOWLEDGE_HEAT, HAND_READING, LIGHTNING_SEEN, GUST_READ ->
                     against.addAll(HeatAdmission.against(act, heat, nowMicros));
+            case TEAM_AWAY, TEAM_BACK -> standBy(act);
         }
         return against.isEmpty() ? null : against.iterator().next();
     }
@@ -127,7 +128,7 @@ final class Admission {
         Attempt attempt = candidate(act.number());
         refuseIf(isStopped(), Refusal.STOPPED);
         refuseIf(course.status() == CourseRun.Course.HELD, Refusal.COURSE_HELD);
-        HeatAdmission.againstReleases(heat, nowMicros).ifPresent(against::add);
+        against.addAll(ReleaseHolds.now(course, heat, nowMicros));
         proctor(act.proctorDevice());
         refuseIf(!course.whereabouts().isFirstFree(), Refusal.STATION_NOT_READY);
         refuseIf(watch.isAnyHeld(), Refusal.STATION_HELD);
@@ -345,6 +346,11 @@ final class Admission {
             refuseIf(attempt.isDone(), Refusal.ALREADY_DONE);
             refuseIf(attempt.phase() == Attempt.Phase.WAITING, Refusal.NOT_ON_COURSE);
         }
+    }
+
+    private void standBy(Act act) {
+        words(StandByActs.words(act));
+        against.addAll(StandByActs.against(act, who.role(), course.standBy()));
     }
 
     private void swap(Act.SwapOrder act) {

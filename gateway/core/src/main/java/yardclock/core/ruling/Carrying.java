@@ -85,6 +85,8 @@ final class Carrying {
             case RUN_AGAIN -> runAgain((Act.RunAgain) act);
             case ACKNOWLEDGE_HEAT, HAND_READING, LIGHTNING_SEEN, GUST_READ ->
                     HeatActs.carryOut(act, who, situation.heat(), nowMicros);
+            case TEAM_AWAY, TEAM_BACK ->
+                    StandByActs.carryOut(act, who, situation.course().standBy(), nowMicros);
         }
     }
 

@@ -11,7 +11,7 @@ import java.util.Optional;
  * What the heat watch allows. It holds new releases and stops nobody: those who move are stopped by
  * a person. Pure, a look at the watch.
  */
-public final class HeatAdmission {
+final class HeatAdmission {
     /** The level at which nobody new is released. */
     private static final int HOLDS_FROM = 3;
 
@@ -46,7 +46,7 @@ public final class HeatAdmission {
      * Why the heat watch holds new releases now, if it does. While nobody read anything all day it
      * holds nothing: whether a day without any reading begins at all is for its checklist.
      */
-    public static Optional<Refusal> againstReleases(HeatWatch heat, long nowMicros) {
+    static Optional<Refusal> againstReleases(HeatWatch heat, long nowMicros) {
         HeatStatus status = heat.status(nowMicros);
         if (status.floor() >= HOLDS_FROM) {
             return Optional.of(Refusal.HEAT_HOLDS);

@@ -13,6 +13,7 @@ import yardclock.core.fact.FactKind;
 import yardclock.core.fact.Gathering;
 import yardclock.core.passage.EdgeClocks;
 import yardclock.core.passage.TimedEdge;
+import yardclock.core.readiness.StandBy;
 import yardclock.core.reading.Crossed;
 import yardclock.core.time.TimeLines;
 
@@ -50,6 +51,7 @@ public final class CourseRun {
     private final Passing passing = new Passing(this);
     private final Whereabouts whereabouts = new Whereabouts(this);
     private final Restart restart = new Restart(this);
+    private final StandBy standBy = new StandBy();
     Course status = Course.RUNNING;
     String statusWords = "";
     long releases;
@@ -297,6 +299,11 @@ public final class CourseRun {
         return statusWords;
     }
 
+    /** Who of those that stand by was called away. */
+    public StandBy standBy() {
+        return standBy;
+    }
+
     public int speed() {
         return speed;
     }
@@ -343,6 +350,7 @@ public final class CourseRun {
     public void describe(Canonical text) {
         String numbers = releases + " " + lastReleaseMicros + " " + speed;
         text.line("course", status + " " + statusWords + " " + numbers);
+        text.line("stand-by", standBy);
         text.line("lines", lines + " " + restart);
         stations.values().forEach(run -> text.line("station", run));
         everyRun().forEach(attempt -> text.line("attempt", attempt));

@@ -2,6 +2,7 @@ package yardclock.core.engine;
 
 import yardclock.core.board.ControlFrame;
 import yardclock.core.board.Head.CourseStatus;
+import yardclock.core.readiness.Team;
 import yardclock.core.ruling.Act;
 import yardclock.core.ruling.ActKind;
 import yardclock.core.ruling.Reason;
@@ -244,7 +245,13 @@ final class RandomYard {
                     new Act.HandReading(random.nextInt(4_500), random.nextInt(11_000), null, words);
             case LIGHTNING_SEEN -> new Act.LightningSeen();
             case GUST_READ -> new Act.GustRead(random.nextInt(20_000));
+            case TEAM_AWAY -> new Act.TeamAway(team(), words);
+            case TEAM_BACK -> new Act.TeamBack(team(), words);
         };
+    }
+
+    private Team team() {
+        return Team.values()[random.nextInt(Team.values().length)];
     }
 
     /** One of the newest edges, struck. */

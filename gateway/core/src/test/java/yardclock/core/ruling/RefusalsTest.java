@@ -13,6 +13,7 @@ import yardclock.core.engine.Input;
 import yardclock.core.engine.TestPlan;
 import yardclock.core.engine.Walk;
 import yardclock.core.engine.Yard;
+import yardclock.core.readiness.Team;
 
 /** Every reason to refuse, provoked; and which one is given when several hold. */
 class RefusalsTest {
@@ -36,6 +37,7 @@ class RefusalsTest {
                     release(refusal);
             case INTERVAL_NOT_OVER, NO_SUCH_PROCTOR -> release(refusal);
             case HEAT_HOLDS, HEAT_UNKNOWN, HEAT_SILENT, READING_IMPOSSIBLE -> heat(refusal);
+            case TEAM_AWAY, ALREADY_AWAY, NOT_AWAY -> standBy(refusal);
             case NOT_YOUR_CANDIDATE, NOT_RELEASED, ALREADY_STARTED, NOT_ON_COURSE -> where(refusal);
             case NO_SUCH_SPLIT, ALREADY_RULED, OUT_OF_DATE -> split(refusal);
             case NO_SUCH_EDGE -> takeBack(new Act.Strike("u1", "b", 99, Reason.OTHER, ""));
@@ -64,6 +66,16 @@ class RefusalsTest {
             yard.after(refusal == Refusal.HEAT_SILENT ? 62 * 60 : 40 * 60);
         }
         return yard.rule("coordinator1", new Act.Release(101, "proctor1"));
+    }
+
+    private Verdict standBy(Refusal refusal) {
+        if (refusal == Refusal.NOT_AWAY) {
+            return yard.rule("safety1", new Act.TeamBack(Team.MEDICAL, ""));
+        }
+        yard.ok("safety1", new Act.TeamAway(Team.MEDICAL, ""));
+        return refusal == Refusal.ALREADY_AWAY
+                ? yard.rule("coordinator1", new Act.TeamAway(Team.MEDICAL, ""))
+                : yard.rule("coordinator1", new Act.Release(101, "proctor1"));
     }
 
     private Verdict whoAndWhether(Refusal refusal) {

@@ -9,6 +9,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 import yardclock.core.engine.TestPlan;
 import yardclock.core.engine.Yard;
+import yardclock.core.readiness.Team;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -55,6 +56,8 @@ class RolesTest {
             hand-reading       C - - - S
             lightning-seen     C T P W S
             gust-read          C - - - S
+            team-away          C - - W S
+            team-back          C - - W S
             """;
 
     static List<Arguments> table() {
@@ -135,6 +138,8 @@ class RolesTest {
             case HAND_READING -> new Act.HandReading(2_500, 5_000, null, "sling psychrometer");
             case LIGHTNING_SEEN -> new Act.LightningSeen();
             case GUST_READ -> new Act.GustRead(4_000);
+            case TEAM_AWAY -> new Act.TeamAway(Team.COURSE_CREW, "");
+            case TEAM_BACK -> new Act.TeamBack(Team.COURSE_CREW, "");
         };
     }
 }

@@ -173,6 +173,8 @@ final class ActWords {
             case LIGHTNING_SEEN ->
                     view.say("reported thunder or lightning", "avisó de truenos o rayos");
             case GUST_READ -> view.say("read a gust", "midió una racha");
+            case TEAM_AWAY -> view.say("called a team away", "avisó que un equipo se fue");
+            case TEAM_BACK -> view.say("called a team back", "avisó que un equipo volvió");
             case RUN_AGAIN -> view.say("granted a re-run", "concedió repetir el recorrido");
             default -> throw new IllegalStateException("an act without words: " + kind);
         };

@@ -1,0 +1,6 @@
+/**
+ * Who stands by for the course: the states that go with people, not with the clock.
+ *
+ * <p>Invariant: only a person's word changes a state; nobody's absence or presence is guessed.
+ */
+package yardclock.core.readiness;
