@@ -4,14 +4,20 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 
 import io.javalin.http.Context;
 
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
 import yardclock.app.json.Json;
 import yardclock.app.lane.Answer;
 import yardclock.core.ruling.Refusal;
 
+import java.io.IOException;
 import java.util.function.Consumer;
 
 /** Writes every refusal in the one form tablets understand, and counts it. Any thread. */
 final class Refusals {
+    private static final Logger LOG = LoggerFactory.getLogger(Refusals.class);
+
     private final Consumer<String> meter;
 
     Refusals(Consumer<String> meter) {
@@ -67,8 +73,28 @@ final class Refusals {
         if (status == 401) {
             request.header("WWW-Authenticate", "Bearer");
         }
+        letFinish(request);
         request.status(status).contentType("application/json").result(json(body));
         request.skipRemainingHandlers();
+    }
+
+    /**
+     * Takes in what the client still sends, as much as a body may have, and looks at none of it. A
+     * server that answers a request it has not read must end the connection, and the client, still
+     * sending, may lose the answer by that (RFC 9112, section 9.6). A body that never comes is
+     * waited for as long as a connection may be idle. One that the client wants to be asked for is
+     * not (RFC 9110, section 10.1.1).
+     */
+    private static void letFinish(Context request) {
+        if (request.header("Expect") != null) {
+            return;
+        }
+        try {
+            // One more, so that the end of the longest body is seen too.
+            var unused = request.req().getInputStream().readNBytes(WebLimits.BODY_BYTES + 1);
+        } catch (IOException e) {
+            LOG.debug("A request that is refused broke off", e);
+        }
     }
 
     static String json(Object body) {

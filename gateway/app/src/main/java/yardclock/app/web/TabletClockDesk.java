@@ -80,7 +80,10 @@ final class TabletClockDesk {
     }
 
     /** A page has a new clock, which should be compared soon. */
-    void wanted(Context request) {
+    void wanted(Context request) throws IOException {
+        if (bodies.read(request).isEmpty()) {
+            return;
+        }
         int streams = live.askClock(Gate.theHolder(request).device());
         Replies.json(request, new Wanted(streams));
     }

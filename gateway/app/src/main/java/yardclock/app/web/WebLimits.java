@@ -2,10 +2,10 @@ package yardclock.app.web;
 
 /** Every maximum of the HTTP side, each with its reason and what happens when it is met. */
 final class WebLimits {
-    /** The longest act, with 500 characters of words in any script, takes about 3 KiB. Else 413. */
     /** The splits that were on a screen: all readings of one, or one of each station. */
     static final int SHOWN_MAX = 32;
 
+    /** The longest act, with 500 characters of words in any script, takes about 3 KiB. Else 413. */
     static final int BODY_BYTES = 16 * 1024;
 
     /** Five proctors, crew, staff, boards and listeners, several times over. Else 503. */
@@ -25,7 +25,10 @@ final class WebLimits {
     /** A page shows lost contact within 3 s, so each stream shows life each second. */
     static final int ALIVE_MILLIS = 1_000;
 
-    /** A tablet that takes in nothing for so long loses its stream and its place. */
+    /**
+     * A tablet that takes in nothing for so long loses its stream and its place; one that sends
+     * nothing more of its request loses its connection.
+     */
     static final int IDLE_MILLIS = 20_000;
 
     /** How long a stop waits for requests that are being answered. */

@@ -1,6 +1,8 @@
 package yardclock.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.awaitility.Awaitility.await;
 
 import ch.qos.logback.classic.Level;
 import ch.qos.logback.classic.Logger;
@@ -21,9 +23,9 @@ import yardclock.core.ruling.Role;
 import yardclock.core.ruling.Verdict;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.net.Socket;
+import java.net.SocketTimeoutException;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
@@ -262,14 +264,82 @@ class BadRequestTest {
         assertThat(long8k).startsWith("HTTP/1.1 431");
     }
 
+    /**
+     * RFC 9112, section 9.6: who answers and closes while a request still comes in may take its own
+     * answer away from the client.
+     */
+    @Test
+    void aRefusedRequestWhoseBodyComesLateKeepsItsAnswerAndItsConnection() throws Exception {
+        try (Socket socket = new Socket("127.0.0.1", bench.server.port())) {
+            send(socket, head("/api/rulings", "Content-Length: 7"));
+            await().until(() -> bench.refused.contains("unknown-device"));
+            socket.setSoTimeout(300);
+            assertThatThrownBy(() -> socket.getInputStream().read())
+                    .as("an answer before the body is in")
+                    .isInstanceOf(SocketTimeoutException.class);
+            socket.setSoTimeout(10_000);
+            send(socket, "{\"k\":1}");
+            send(socket, "GET /api/state HTTP/1.1\r\nHost: 127.0.0.1\r\n");
+            send(socket, "Connection: close\r\n\r\n");
+            String answers = rest(socket);
+            assertThat(answers).startsWith("HTTP/1.1 401").contains("unknown-device");
+            assertThat(answers).as("the second one on the same connection").contains("200 OK");
+        }
+    }
+
+    @Test
+    void aBodyThatNeverComesEndsByTheTimeLimitAndSoDoesOneThatIsNone() throws Exception {
+        try (WebBench impatient = new WebBench(200)) {
+            for (String rest : List.of("Content-Length: 7", "Transfer-Encoding: chunked")) {
+                try (Socket socket = new Socket("127.0.0.1", impatient.server.port())) {
+                    socket.setSoTimeout(10_000);
+                    send(socket, head("/api/rulings", rest));
+                    assertThat(rest(socket)).as(rest).startsWith("HTTP/1.1 401");
+                }
+            }
+            assertThat(impatient.refused).containsOnly("unknown-device").hasSize(2);
+        }
+        try (Socket socket = new Socket("127.0.0.1", bench.server.port())) {
+            socket.setSoTimeout(10_000);
+            send(socket, head("/api/rulings", "Transfer-Encoding: chunked") + "no length\r\n");
+            assertThat(rest(socket)).startsWith("HTTP/1.1 401").doesNotContain("Exception");
+        }
+        assertThat(bench.get("/api/state", null).statusCode()).isEqualTo(200);
+    }
+
+    /** RFC 9110, section 10.1.1: the answer is final, and the body is not sent at all. */
+    @Test
+    void aClientThatAsksFirstIsAnsweredBeforeItSendsABody() throws Exception {
+        try (Socket socket = new Socket("127.0.0.1", bench.server.port())) {
+            socket.setSoTimeout(10_000);
+            send(socket, head("/api/rulings", "Content-Length: 7\r\nExpect: 100-continue"));
+            assertThat(rest(socket)).startsWith("HTTP/1.1 401").contains("unknown-device");
+        }
+    }
+
+    private static String head(String path, String more) {
+        return "POST "
+                + path
+                + " HTTP/1.1\r\nHost: 127.0.0.1\r\n"
+                + "Content-Type: application/json\r\n"
+                + more
+                + "\r\n\r\n";
+    }
+
+    private static void send(Socket socket, String text) throws IOException {
+        socket.getOutputStream().write(text.getBytes(StandardCharsets.US_ASCII));
+    }
+
+    /** All that comes until the server ends the connection. */
+    private static String rest(Socket socket) throws IOException {
+        return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    }
+
     private String raw(String head) throws Exception {
         try (Socket socket = new Socket("127.0.0.1", bench.server.port())) {
-            String request = head + "Connection: close\r\n\r\n";
-            socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
             socket.setSoTimeout(10_000);
-            try (InputStream in = socket.getInputStream()) {
-                return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            }
+            send(socket, head + "Connection: close\r\n\r\n");
+            return rest(socket);
         }
     }
 

@@ -11,7 +11,6 @@ import org.junit.jupiter.api.Test;
 
 import yardclock.core.ruling.Role;
 
-import java.io.IOException;
 import java.io.InputStream;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
@@ -131,19 +130,7 @@ class RouteRoleWalkTest {
                 .replace("<path>", "none.js");
     }
 
-    /**
-     * The gateway ends a connection whose request it refused unread, and the client may have put
-     * the next one on it: that one was read by nobody, so it is asked again.
-     */
     private static int status(HttpRequest request) throws Exception {
-        try {
-            return statusOnce(request);
-        } catch (IOException e) {
-            return statusOnce(request);
-        }
-    }
-
-    private static int statusOnce(HttpRequest request) throws Exception {
         HttpResponse<InputStream> response =
                 bench.client.send(request, BodyHandlers.ofInputStream());
         try (InputStream body = response.body()) {
