@@ -24,6 +24,7 @@ const JOBS = {
     "words/on-gap",
     "parts/sheet",
     "parts/tray",
+    "parts/fields",
   ],
   control: [
     "jobs/control-state",
@@ -33,6 +34,7 @@ const JOBS = {
     "parts/stand-by",
     "parts/course-rulings",
     "parts/tray",
+    "parts/fields",
     ...COURSE_WORDS,
   ],
   crew: ["parts/stand-by", ...COURSE_WORDS],

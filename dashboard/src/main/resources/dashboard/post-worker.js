@@ -32,6 +32,7 @@ const MORE = [
   "/ui/parts/sheet.js",
   "/ui/parts/stations.js",
   "/ui/parts/tray.js",
+  "/ui/parts/fields.js",
 ];
 
 async function keepAll() {

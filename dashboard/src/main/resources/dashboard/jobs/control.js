@@ -37,7 +37,7 @@ class Control extends Page {
           <h2 id="course" class="aside">${say("control.course")}</h2>
           ${courseMap(frame.stations, frame.onCourse, this.now())}
         </section>
-        ${onCourse(this, frame)} ${tray(frame)} ${doneList(this, frame.done)}
+        ${onCourse(this, frame)} ${tray(this, frame)} ${doneList(this, frame.done)}
         ${this.leads ? codeMaker(this) : nothing}
       </div>
       <div class="control-rest">

@@ -31,6 +31,7 @@ const AFTER = {
   "hand-time": ruled,
   "strike": ruled,
   "add-mark": ruled,
+  "assign": ruled,
   "withdraw-ruling": ruled,
   "equipment-fault": (one) => ({ ...one, phase: "held", heldIn: one.phase }),
 };

@@ -6,6 +6,7 @@ import { say, text, code } from "../lib/say.js";
 import { acts, reasonsFor } from "../lib/acts.js";
 import { gatewayAt, wallAt } from "../lib/exam-clock.js";
 import { halfWidth, minutesTenths, parseTime, parseWall, wallTenths } from "../lib/times.js";
+import { choice, field } from "../parts/fields.js";
 import { ruledWords } from "./post-waiting.js";
 import { isRuled } from "./post-state.js";
 
@@ -146,29 +147,4 @@ function restsOn(head, { marks }) {
   if (marks.length === 0) return nothing;
   return html`<h3>${say("rule.rests")}</h3>
     <ul class="plain">${marks.map((mark) => html`<li>${markWords(head, mark)}</li>`)}</ul>`;
-}
-
-function field(name, label, answer, mode = "decimal") {
-  return html`<label class="field"><span>${say(label)}</span>
-    <input
-      name=${name}
-      inputmode=${mode}
-      maxlength="12"
-      .value=${answer[name] ?? ""}
-      @input=${(typed) => (answer[name] = typed.target.value)}
-    />
-  </label>`;
-}
-
-/** The first one is chosen until the person says otherwise, as the browser shows it. */
-function choice(name, label, answer, options) {
-  answer[name] ??= options[0][0];
-  return html`<label class="field"><span>${say(label)}</span>
-    <select name=${name} @change=${(chosen) => (answer[name] = chosen.target.value)}>
-      ${options.map(([value, words]) => html`<option
-        value=${value}
-        ?selected=${answer[name] === value}
-      >${words}</option>`)}
-    </select>
-  </label>`;
 }

@@ -50,7 +50,7 @@ class Post extends LinkedPost {
     return html`
       <div class="over">${gapNotes(this)} ${this.#who(candidate, under)}</div>
       ${under ? this.#zones(candidate) : nothing}
-      ${candidate.phase === "finished" ? html`${splits(this, candidate)} ${tray(frame)}` : nothing}
+      ${candidate.phase === "finished" ? html`${splits(this, candidate)} ${tray(this, frame, candidate)}` : nothing}
       ${candidate.phase === "done" ? this.#done(candidate) : nothing}
     `;
   }

@@ -35,6 +35,9 @@ export const acts = {
   strike: ({ unit, boot, seq }, reason, words) => ({
     act: "strike", unit, boot, seq, reason, words,
   }),
+  assign: ({ unit, boot, seq }, { number, station, point }, reason, words) => ({
+    act: "assign", unit, boot, seq, number, station, point, reason, words,
+  }),
   addMark: ({ number, station, point, atMicros }, reason, words) => ({
     act: "add-mark", number, station, point, atMicros, reason, words,
   }),
@@ -67,6 +70,7 @@ export const reasonsFor = {
   hand: ["sensor-failed", "sensor-tripped-by-other", "equipment-fault", "other"],
   holdOne: ["equipment-fault", "medical", "station-not-ready", "course-blocked", "other"],
   strike: ["sensor-tripped-by-other", "sensor-failed", "equipment-fault", "other"],
+  assign: ["sensor-tripped-by-other", "sensor-failed", "other"],
   addMark: ["sensor-failed", "sensor-tripped-by-other", "equipment-fault", "other"],
   stopOne: ["medical", "weather", "equipment-fault", "course-blocked", "staffing", "other"],
   byHand: ["sensor-failed", "equipment-fault", "staffing", "other"],

@@ -96,6 +96,10 @@ export const codes = {
     "No turn at a station holds this edge.",
     "Ningún turno en una estación contiene este flanco.",
   ],
+  "refusal.passage-elsewhere": [
+    "The sensor that saw this passage is none of that point's.",
+    "El sensor que vio este paso no es de ese punto.",
+  ],
   "refusal.no-such-ruling": [
     "There is no such ruling to take back.",
     "No existe esa decisión que retirar.",

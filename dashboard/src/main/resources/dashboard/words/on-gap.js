@@ -71,6 +71,7 @@ export const onGap = {
   "did.void-split": ["Split made void, {station}", "Parcial anulado, {station}"],
   "did.hand-time": ["Hand time, {station}", "Tiempo manual, {station}"],
   "did.strike": ["Passage struck, {station}", "Paso tachado, {station}"],
+  "did.assign": ["Passage assigned, {station}", "Paso asignado, {station}"],
   "did.add-mark": ["Mark added, {station}", "Marca añadida, {station}"],
   "did.withdraw-ruling": ["Ruling taken back, {station}", "Decisión retirada, {station}"],
   "did.equipment-fault": ["Equipment fault, {station}", "Fallo del equipo, {station}"],

@@ -120,9 +120,6 @@ export const onPost = {
   "label.provisional": ["provisional", "provisional"],
   "label.ambiguous": ["choose a reading", "elija una lectura"],
   "label.look": ["look closely", "mire bien"],
-  "tray.title": ["Nobody's passages", "Pasos de nadie"],
-  "tray.ago": ["{seconds} s ago", "hace {seconds} s"],
-  "tray.rest": ["and {count} more", "y {count} más"],
   "missing.title": ["Not seen, and the finish was", "No visto, y la llegada sí"],
   "splits.changed": [
     "A split has changed since. Look again.",

@@ -211,6 +211,39 @@ class PressTest extends WithPages {
         }
     }
 
+    @Test
+    void a_passage_of_the_tray_is_assigned_to_the_proctors_candidate() {
+        try (Tablet tablet = show("post-splits")) {
+            Page page = tablet.page();
+            page.click("[data-act=assign-yc-02-118]");
+            assertThat(page.locator("[name=number]")).hasCount(0);
+            page.click("label:has([value=sensor-failed])");
+            page.click("[data-ask=yes]");
+            awaitActs(assigned(17));
+            assertThat(server.rulings().get(0).path("basis").asLong()).isEqualTo(9);
+        }
+    }
+
+    @Test
+    void the_coordinator_says_whose_a_passage_is() {
+        try (Tablet tablet = show("control")) {
+            Page page = tablet.page();
+            page.click("[data-act=assign-yc-02-118]");
+            page.click("label:has([value=sensor-failed])");
+            page.click("[data-ask=yes]");
+            assertThat(page.locator(".wrong")).containsText("number");
+            page.fill("[name=number]", "21");
+            assertThat(Measure.axe(page)).isEmpty();
+            page.click("[data-ask=yes]");
+            awaitActs(assigned(21));
+        }
+    }
+
+    private static Act assigned(int number) {
+        Reason failed = Reason.SENSOR_FAILED;
+        return new Act.Assign("yc-02", "5f21", 118, number, "mannequin-drag", "start", failed, "");
+    }
+
     /** Of a mark as it is shown, as {@code Start 10:42:17.3, start mat}. */
     private static String timeOfDay(String mark) {
         return mark.replaceAll("[^0-9]*([0-9:.]+).*", "$1");

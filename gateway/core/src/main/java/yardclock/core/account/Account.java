@@ -54,6 +54,26 @@ public final class Account {
         }
     }
 
+    /** A person assigned a passage of the tray: it makes a mark now. */
+    public void handOut(EdgeKey key) {
+        tray.remove(key);
+        set(key, Cause.MARK);
+    }
+
+    /** It makes no mark any more, and is nobody's again. */
+    public void putBack(TrayEdge passage) {
+        EdgeKey key = passage.edge().key();
+        set(key, passage.cause());
+        tray.put(key, passage);
+    }
+
+    private void set(EdgeKey key, Cause cause) {
+        Runs runs = runs(key);
+        if (runs != null) {
+            runs.set(key.seq(), cause);
+        }
+    }
+
     private EdgeKey oldest() {
         TrayEdge oldest = null;
         for (TrayEdge each : tray.values()) {

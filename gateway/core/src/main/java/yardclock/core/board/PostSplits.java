@@ -1,6 +1,7 @@
 package yardclock.core.board;
 
 import yardclock.core.course.Checkpoint;
+import yardclock.core.course.Station;
 import yardclock.core.course.Text;
 import yardclock.core.passage.TimedEdge;
 import yardclock.core.run.Mark;
@@ -19,8 +20,6 @@ import java.util.Map;
 
 /** Shows a split to the person who rules on it: what it is, what it rests on, what was ruled. */
 final class PostSplits {
-    private static final Text START = new Text("Start", "Salida");
-    private static final Text FINISH = new Text("Finish", "Meta");
     private static final Text LATE =
             new Text(
                     "a reading came after the ruling and speaks against it; the ruling stands",
@@ -96,36 +95,36 @@ final class PostSplits {
     }
 
     /** A mark and the point it stands for. */
-    private record Pointed(String point, Text name, Mark mark) {}
+    private record Pointed(String point, Mark mark) {}
 
     /** The marks that stand, and those of the other readings. */
     private List<PostFrame.MarkView> marks(Turn turn, List<SplitReadings.SplitReading> readings) {
         List<Pointed> all = new ArrayList<>();
-        all.add(new Pointed("start", START, turn.start()));
-        all.add(new Pointed("finish", FINISH, turn.finish()));
+        all.add(new Pointed("start", turn.start()));
+        all.add(new Pointed("finish", turn.finish()));
         for (SplitReadings.SplitReading reading : readings) {
-            all.add(new Pointed("start", START, reading.start()));
-            all.add(new Pointed("finish", FINISH, reading.finish()));
+            all.add(new Pointed("start", reading.start()));
+            all.add(new Pointed("finish", reading.finish()));
         }
         Map<String, List<Mark>> seen = TurnEvidence.of(turn).checkpoints();
         for (Checkpoint point : turn.station().checkpoints()) {
             for (Mark mark : seen.getOrDefault(point.id(), List.of())) {
-                all.add(new Pointed(point.id(), point.name(), mark));
+                all.add(new Pointed(point.id(), mark));
             }
         }
         return all.stream()
                 .filter(each -> each.mark() != null)
-                .map(this::view)
+                .map(each -> view(turn.station(), each))
                 .distinct()
                 .sorted(Comparator.comparingLong(PostFrame.MarkView::atMicros))
                 .toList();
     }
 
-    private PostFrame.MarkView view(Pointed pointed) {
+    private PostFrame.MarkView view(Station station, Pointed pointed) {
         TimedEdge edge = pointed.mark().edge();
         return new PostFrame.MarkView(
                 pointed.point(),
-                pointed.name(),
+                Points.name(station, pointed.point()),
                 pointed.mark().best().micros(),
                 edge == null ? null : picture.sensorName(edge.sensor()),
                 edge == null ? null : edge.key());

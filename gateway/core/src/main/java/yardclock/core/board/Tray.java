@@ -1,6 +1,7 @@
 package yardclock.core.board;
 
 import yardclock.core.account.TrayEdge;
+import yardclock.core.course.Station;
 import yardclock.core.passage.TimedEdge;
 
 import java.util.List;
@@ -30,6 +31,14 @@ record Tray(List<TrayView> listed, int rest) {
                 kept.cause().words(),
                 edge.sensor().unit(),
                 edge.boot(),
-                edge.seq());
+                edge.seq(),
+                points(picture, kept));
+    }
+
+    private static List<TrayView.Point> points(Picture picture, TrayEdge kept) {
+        Station station = picture.course().station(kept.station()).orElseThrow().station();
+        return station.pointsOf(kept.edge().sensor()).stream()
+                .map(id -> new TrayView.Point(id, Points.name(station, id)))
+                .toList();
     }
 }

@@ -2,6 +2,8 @@ package yardclock.core.board;
 
 import yardclock.core.course.Text;
 
+import java.util.List;
+
 /**
  * A passage that is nobody's, to be assigned or struck.
  *
@@ -9,6 +11,7 @@ import yardclock.core.course.Text;
  * @param atMicros gateway time of the edge that would stamp it
  * @param words why it is nobody's
  * @param unit with boot and seq, the edge's name
+ * @param points of its station, whose mark it can make
  */
 public record TrayView(
         String station,
@@ -18,4 +21,8 @@ public record TrayView(
         Text words,
         String unit,
         String boot,
-        long seq) {}
+        long seq,
+        List<Point> points) {
+    /** A point whose mark the passage can make: start, finish or a checkpoint's id. */
+    public record Point(String id, Text name) {}
+}

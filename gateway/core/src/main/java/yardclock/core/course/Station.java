@@ -59,6 +59,23 @@ public record Station(
         return "start".equals(point) || "finish".equals(point) || checkpoint(point).isPresent();
     }
 
+    /** The points whose triggers use a sensor: start, finish, checkpoints' ids. */
+    public List<String> pointsOf(SensorRef sensor) {
+        List<String> points = new ArrayList<>();
+        if (start.uses(sensor)) {
+            points.add("start");
+        }
+        for (Checkpoint checkpoint : checkpoints) {
+            if (checkpoint.trigger().uses(sensor)) {
+                points.add(checkpoint.id());
+            }
+        }
+        if (finish.uses(sensor)) {
+            points.add("finish");
+        }
+        return points;
+    }
+
     /** A sensor's state when nothing happens: 0, unless it is a home contact. */
     public int restState(SensorRef sensor) {
         return homeContacts.stream()

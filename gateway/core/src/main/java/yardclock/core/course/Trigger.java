@@ -33,6 +33,11 @@ public record Trigger(
         return combination == Combination.JUDGED;
     }
 
+    /** Whether one of its contacts is this sensor's. */
+    public boolean uses(SensorRef sensor) {
+        return contacts.stream().anyMatch(contact -> contact.sensor().equals(sensor));
+    }
+
     /** With other guards, as adjusted on the bench. */
     public Trigger adjusted(Guards other, int adjustmentNumber) {
         return new Trigger(combination, edge, contacts, other, site, words, adjustmentNumber);

@@ -10,6 +10,7 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -42,6 +43,17 @@ public final class Evidence {
         int at = Collections.binarySearch(edges, edge);
         edges.add(at < 0 ? -at - 1 : at, edge);
         return true;
+    }
+
+    /** Takes edges in that a person put here, however full it is: people are slow. */
+    public void give(Collection<TimedEdge> given) {
+        edges.addAll(given);
+        Collections.sort(edges);
+    }
+
+    /** Lets edges go that a person put elsewhere; those it holds of the named ones. */
+    public List<TimedEdge> take(Collection<EdgeKey> keys) {
+        return remove(edge -> keys.contains(edge.key()));
     }
 
     /** Takes an edge in, and lets the oldest one go when it is full: that one, or null. */
@@ -94,16 +106,16 @@ public final class Evidence {
     }
 
     public boolean holds(EdgeKey key) {
-        return edges.stream().anyMatch(edge -> edge.key().equals(key));
+        return edge(key).isPresent();
+    }
+
+    public Optional<TimedEdge> edge(EdgeKey key) {
+        return edges.stream().filter(edge -> edge.key().equals(key)).findFirst();
     }
 
     /** The sensor of an edge it holds. */
     public SensorRef sensorOf(EdgeKey key) {
-        return edges.stream()
-                .filter(edge -> edge.key().equals(key))
-                .map(TimedEdge::sensor)
-                .findFirst()
-                .orElseThrow();
+        return edge(key).orElseThrow().sensor();
     }
 
     public boolean isStruck(EdgeKey key) {
@@ -143,9 +155,7 @@ public final class Evidence {
     }
 
     private List<TimedEdge> ofSensor(EdgeKey key) {
-        return edges.stream()
-                .filter(edge -> edge.key().equals(key))
-                .findFirst()
+        return edge(key)
                 .map(named -> edges.stream().filter(e -> e.sensor().equals(named.sensor())))
                 .map(stream -> stream.toList())
                 .orElse(List.of());

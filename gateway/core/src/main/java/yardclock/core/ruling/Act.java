@@ -236,6 +236,26 @@ public sealed interface Act {
         }
     }
 
+    /**
+     * A passage, named by one of its edges, makes the mark of a point in a candidate's turn: it lay
+     * in the tray, or was taken for somebody else's or for another point's.
+     */
+    record Assign(
+            String unit,
+            String boot,
+            long seq,
+            int number,
+            String station,
+            String point,
+            Reason reason,
+            String words)
+            implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.ASSIGN;
+        }
+    }
+
     /** A mark that no sensor made, at a gateway time; it carries a hand's interval. */
     record AddMark(
             int number, String station, String point, long atMicros, Reason reason, String words)

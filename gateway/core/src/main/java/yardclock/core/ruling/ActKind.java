@@ -32,6 +32,7 @@ public enum ActKind {
     NOTE(Act.Note.class, Role.values()),
     CONFIRM_CLEAN(Act.ConfirmClean.class, Role.PROCTOR, Role.COORDINATOR),
     STRIKE(Act.Strike.class, Role.PROCTOR, Role.COORDINATOR),
+    ASSIGN(Act.Assign.class, Role.PROCTOR, Role.COORDINATOR),
     ADD_MARK(Act.AddMark.class, Role.PROCTOR, Role.COORDINATOR),
     WITHDRAW_RULING(Act.WithdrawRuling.class, Role.PROCTOR, Role.COORDINATOR),
     EQUIPMENT_FAULT(Act.EquipmentFault.class, Role.PROCTOR, Role.CREW, Role.COORDINATOR),

@@ -82,7 +82,7 @@ final class Admission {
                     against.addAll(new CalibrationAdmission(calibrations, basis).against(act));
             case GO_ON_BY_HAND -> goOnByHand((Act.GoOnByHand) act);
             case NOTE -> note((Act.Note) act);
-            case CONFIRM_CLEAN, STRIKE, ADD_MARK, WITHDRAW_RULING -> evidence.check(act);
+            case CONFIRM_CLEAN, STRIKE, ASSIGN, ADD_MARK, WITHDRAW_RULING -> evidence.check(act);
             case EQUIPMENT_FAULT -> equipmentFault((Act.EquipmentFault) act);
             case STOP_ONE -> stopOne((Act.StopOne) act);
             case SWAP_ORDER -> swap((Act.SwapOrder) act);

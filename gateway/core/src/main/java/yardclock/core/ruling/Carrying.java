@@ -77,6 +77,7 @@ final class Carrying {
             }
             case CONFIRM_CLEAN -> confirmClean(((Act.ConfirmClean) act).number());
             case STRIKE -> strike((Act.Strike) act);
+            case ASSIGN -> assign((Act.Assign) act);
             case ADD_MARK -> addMark((Act.AddMark) act);
             case WITHDRAW_RULING -> withdrawRuling((Act.WithdrawRuling) act);
             case EQUIPMENT_FAULT -> equipmentFault((Act.EquipmentFault) act);
@@ -172,6 +173,12 @@ final class Carrying {
     private void strike(Act.Strike act) {
         EdgeKey key = new EdgeKey(act.unit(), act.boot(), act.seq());
         splits.strike(key, ruling(reasonOf(act.reason()), act.words()));
+    }
+
+    private void assign(Act.Assign act) {
+        EdgeKey key = new EdgeKey(act.unit(), act.boot(), act.seq());
+        Turn turn = turn(attempt(act.number()), act.station());
+        splits.assign(key, turn, act.point(), ruling(reasonOf(act.reason()), act.words()));
     }
 
     private void addMark(Act.AddMark act) {

@@ -2,6 +2,7 @@ package yardclock.core.ruling;
 
 import yardclock.core.passage.EdgeKey;
 import yardclock.core.run.Attempt;
+import yardclock.core.run.PassageAt;
 import yardclock.core.run.Ruling;
 import yardclock.core.run.StationRun;
 import yardclock.core.run.Turn;
@@ -22,6 +23,7 @@ final class EvidenceAdmission {
         switch (act.kind()) {
             case CONFIRM_CLEAN -> confirmClean(((Act.ConfirmClean) act).number());
             case STRIKE -> strike((Act.Strike) act);
+            case ASSIGN -> assign((Act.Assign) act);
             case ADD_MARK -> addMark((Act.AddMark) act);
             case WITHDRAW_RULING -> withdraw((Act.WithdrawRuling) act);
             default -> throw new IllegalStateException("not on evidence: " + act.kind());
@@ -52,22 +54,58 @@ final class EvidenceAdmission {
         }
     }
 
+    private void assign(Act.Assign act) {
+        admission.words(act.words());
+        Turn turn = turn(act.number(), act.station(), act.point());
+        EdgeKey key = new EdgeKey(act.unit(), act.boot(), act.seq());
+        PassageAt found = PassageAt.find(admission.course(), key).orElse(null);
+        admission.refuseIf(found == null, Refusal.NO_SUCH_EDGE);
+        if (found != null) {
+            found.holder().ifPresent(this::isFree);
+            found.strike().ifPresent(this::meets);
+        }
+        if (turn != null) {
+            open(turn);
+            admission.refuseIf(
+                    found != null && !found.canMark(turn.station(), act.point()),
+                    Refusal.PASSAGE_ELSEWHERE);
+            admission.refuseIf(
+                    found != null && !found.isPlausible(turn, act.point()),
+                    Refusal.TIME_NOT_PLAUSIBLE);
+        }
+    }
+
+    /** What it is taken out of is nobody's, or as open as what it is put into. */
+    private void isFree(Turn holder) {
+        open(holder);
+        if (holder.isStarted()) {
+            Attempt attempt = admission.candidate(holder.number());
+            admission.refuseIf(attempt.isDone(), Refusal.ALREADY_DONE);
+        }
+    }
+
+    /** The turn a mark is made in, or null after noting why there is none. */
+    private Turn turn(int number, String station, String point) {
+        Attempt attempt = admission.candidate(number);
+        StationRun run = admission.station(station);
+        if (attempt == null || run == null) {
+            return null;
+        }
+        admission.refuseIf(!run.station().hasPoint(point), Refusal.UNKNOWN_POINT);
+        Turn turn = attempt.turnAt(station).orElse(null);
+        admission.refuseIf(turn == null, Refusal.NO_SUCH_SPLIT);
+        admission.notEnded(attempt, false);
+        return turn;
+    }
+
     private void addMark(Act.AddMark act) {
         admission.words(act.words());
-        Attempt attempt = admission.candidate(act.number());
-        StationRun run = admission.station(act.station());
-        if (attempt == null || run == null) {
-            return;
-        }
-        admission.refuseIf(!run.station().hasPoint(act.point()), Refusal.UNKNOWN_POINT);
-        Turn turn = attempt.turnAt(act.station()).orElse(null);
-        admission.refuseIf(turn == null, Refusal.NO_SUCH_SPLIT);
+        Turn turn = turn(act.number(), act.station(), act.point());
         boolean isAhead = act.atMicros() > admission.nowMicros();
         admission.refuseIf(isAhead, Refusal.TIME_NOT_PLAUSIBLE);
         if (turn != null) {
             open(turn);
         }
-        admission.notEnded(attempt, false);
     }
 
     private void open(Turn turn) {

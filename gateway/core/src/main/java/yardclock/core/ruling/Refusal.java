@@ -39,6 +39,7 @@ public enum Refusal {
     NOT_ON_COURSE("This candidate is not on the course."),
     NO_SUCH_SPLIT("There is no such split to rule on."),
     NO_SUCH_EDGE("No turn at a station holds this edge."),
+    PASSAGE_ELSEWHERE("The sensor that saw this passage is none of that point's."),
     NO_SUCH_RULING("There is no such ruling to take back."),
     ALREADY_RULED("Someone has ruled on this already."),
     OUT_OF_DATE("This has changed since it was on your screen. Look again."),

@@ -15,6 +15,7 @@ import yardclock.core.reading.PointSearch;
 import yardclock.core.time.Stamp;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -109,6 +110,10 @@ final class Derivation {
     }
 
     private Mark bestStart() {
+        Mark given = turn.assigned.mark(TurnJudge.START);
+        if (given != null) {
+            return given;
+        }
         Mark tap = turn.startTap();
         if (tap == null) {
             tap = button(turn.station.start(), turn.startFromMicros, Long.MIN_VALUE);
@@ -160,7 +165,7 @@ final class Derivation {
     }
 
     private List<Mark> seen(Checkpoint checkpoint, long fromMicros) {
-        List<Mark> marks = new ArrayList<>();
+        List<Mark> marks = turn.assigned.marks(checkpoint.id());
         long from = armedFrom(fromMicros, checkpoint.trigger());
         TriggerJudge judge = judgeOf(checkpoint.trigger());
         for (Passage passage : judge.counted(turn.evidence.inOrder(), from, checkpoint.count())) {
@@ -170,6 +175,7 @@ final class Derivation {
                 wakeAt(passage.concludesAtMicros());
             }
         }
+        marks.sort(Comparator.comparingLong(mark -> mark.stamp().micros()));
         return marks;
     }
 
@@ -207,6 +213,11 @@ final class Derivation {
 
     /** Null while there is none. */
     Finish finish(long startMicros) {
+        Mark given = turn.assigned.mark(TurnJudge.FINISH);
+        return given == null ? finishSeen(startMicros) : new Finish(given, false);
+    }
+
+    private Finish finishSeen(long startMicros) {
         Trigger trigger = turn.station.finish();
         long from = armedFrom(startMicros, trigger);
         Tap pressed = turn.taps.finish(allSeenMicros());

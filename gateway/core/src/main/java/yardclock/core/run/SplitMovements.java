@@ -114,6 +114,7 @@ public final class SplitMovements {
         if (wasAdded) {
             turn.letGo(Mark::isByHand);
         }
+        turn.assigned.withdraw(entry).ifPresent(p -> giveBack(turn, p, entry, ruling));
         attempt.revision++;
         String words = "entry " + entry;
         out.conclude(Fact.of(FactKind.RULING_WITHDRAWN, attempt.number, turn.station.id(), words));
@@ -123,6 +124,16 @@ public final class SplitMovements {
         }
         attempt.reopen();
         judgeAnew(turn);
+    }
+
+    private void giveBack(Turn turn, Assigned.Passage passage, long entry, Ruling ruling) {
+        Turn from = passage.from();
+        new Assigning(course).moveBack(turn, passage);
+        if (from != null && from != turn) {
+            from.rulings.withdraw(entry, ruling.entry());
+            from.rulings.add(ruling);
+            tellAndJudge(from);
+        }
     }
 
     /**
@@ -141,6 +152,17 @@ public final class SplitMovements {
         turn.strikes.add(ruling.entry(), keys);
         turn.evidence.strike(keys);
         turn.letGo(mark -> mark.edge() != null && keys.contains(mark.edge().key()));
+        tellAndJudge(turn);
+    }
+
+    /** The passage is evidence of this turn from now on, and makes the mark of that point. */
+    public void assign(EdgeKey key, Turn turn, String point, Ruling ruling) {
+        turn.rulings.add(ruling);
+        Turn from = new Assigning(course).move(key, turn, point, ruling.entry());
+        if (from != null) {
+            from.rulings.add(ruling);
+            tellAndJudge(from);
+        }
         tellAndJudge(turn);
     }
 

@@ -43,6 +43,10 @@ public final class Splits {
                             + " to move",
                     "el sensor solo no basta: se espera el toque, o no se vio moverse un"
                             + " contacto");
+    private static final Text ASSIGNED =
+            new Text(
+                    "a passage was assigned by a ruling; look at it",
+                    "un paso se asignó por una decisión; mírelo");
     private static final Text AMBIGUOUS =
             new Text(
                     "more than one reading is plausible; choose one",
@@ -163,6 +167,9 @@ public final class Splits {
         }
         if (turn.isAmbiguous()) {
             return AMBIGUOUS;
+        }
+        if (!turn.assigned.isNone()) {
+            return ASSIGNED;
         }
         if (!turn.isClear()) {
             boolean isByTap = turn.start().source() == Mark.Source.TAP;

@@ -80,6 +80,7 @@ public final class Turn {
     final Taps taps = new Taps();
     final Rulings rulings = new Rulings();
     final Strikes strikes = new Strikes();
+    final Assigned assigned = new Assigned(evidence);
 
     Turn(Station station, TimeLines lines, long openMicros) {
         this.station = station;
@@ -315,6 +316,7 @@ public final class Turn {
                 Long.toString(untimedFromMicros),
                 rulings.toString(),
                 strikes.toString(),
+                assigned.toString(),
                 evidence.toString());
     }
 }

@@ -40,10 +40,12 @@ public record TurnFile(Turn turn) {
         return turn.rulings.of(entry);
     }
 
-    /** It decided the split, or it stands and struck edges or added a mark. */
+    /** It decided the split, or it stands and struck edges, added a mark or assigned a passage. */
     public boolean canBeWithdrawn(Ruling ruling) {
         long entry = ruling.entry();
-        return ruling.state() != null || turn.strikes.made(entry) || turn.taps.isAdded(entry);
+        boolean isOnEvidence =
+                turn.strikes.made(entry) || turn.taps.isAdded(entry) || turn.assigned.made(entry);
+        return ruling.state() != null || isOnEvidence;
     }
 
     /** The ruling that struck an edge and stands. */

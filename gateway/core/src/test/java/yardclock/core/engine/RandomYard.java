@@ -231,6 +231,7 @@ final class RandomYard {
             case NOTE -> new Act.Note(number, words);
             case CONFIRM_CLEAN -> new Act.ConfirmClean(number);
             case STRIKE -> strike(reason, words);
+            case ASSIGN -> assign(number, station, reason, words);
             case ADD_MARK -> {
                 long at = yard.view().gatewayMicros() - splitMicros();
                 yield new Act.AddMark(number, station, pick(POINTS), at, reason, words);
@@ -256,6 +257,19 @@ final class RandomYard {
 
     /** One of the newest edges, struck. */
     private Act strike(Reason reason, String words) {
+        Input.Edge edge = anEdge();
+        return new Act.Strike(edge.unit(), edge.boot(), edge.seq(), reason, words);
+    }
+
+    private Act assign(int number, String station, Reason reason, String words) {
+        Input.Edge edge = anEdge();
+        String point = pick(POINTS);
+        return new Act.Assign(
+                edge.unit(), edge.boot(), edge.seq(), number, station, point, reason, words);
+    }
+
+    /** One of the newest edges, if there are any. */
+    private Input.Edge anEdge() {
         List<Input.Edge> edges =
                 yard.journal().stream()
                         .skip(Math.max(0, yard.journal().size() - 200))
@@ -263,11 +277,9 @@ final class RandomYard {
                         .filter(Input.Edge.class::isInstance)
                         .map(Input.Edge.class::cast)
                         .toList();
-        if (edges.isEmpty()) {
-            return new Act.Strike(unit(), "none", 1, reason, words);
-        }
-        Input.Edge edge = edges.get(random.nextInt(edges.size()));
-        return new Act.Strike(edge.unit(), edge.boot(), edge.seq(), reason, words);
+        return edges.isEmpty()
+                ? new Input.Edge(unit(), "none", 1, 1, 1, 1)
+                : edges.get(random.nextInt(edges.size()));
     }
 
     /** The entry of one of the newest rulings, mostly. */

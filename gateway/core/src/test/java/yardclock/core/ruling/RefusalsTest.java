@@ -41,6 +41,7 @@ class RefusalsTest {
             case NOT_YOUR_CANDIDATE, NOT_RELEASED, ALREADY_STARTED, NOT_ON_COURSE -> where(refusal);
             case NO_SUCH_SPLIT, ALREADY_RULED, OUT_OF_DATE -> split(refusal);
             case NO_SUCH_EDGE -> takeBack(new Act.Strike("u1", "b", 99, Reason.OTHER, ""));
+            case PASSAGE_ELSEWHERE -> hornAsFinish();
             case NO_SUCH_RULING -> takeBack(new Act.WithdrawRuling(101, "walk", 1, ""));
             case NO_HAND_MARKS, TIME_NOT_PLAUSIBLE -> handTime(refusal);
             case NOT_IN_USE, NOT_HOME -> station(refusal);
@@ -156,6 +157,21 @@ class RefusalsTest {
         return refusal == Refusal.ALREADY_STARTED
                 ? yard.rule("proctor1", new Act.GiveStart(101))
                 : yard.rule("proctor2", new Act.Tap(101, "walk", "cap"));
+    }
+
+    private Verdict hornAsFinish() {
+        walk.release().station("walk");
+        Input.Edge horn =
+                yard.journal().stream()
+                        .map(Entry::input)
+                        .filter(Input.Edge.class::isInstance)
+                        .map(Input.Edge.class::cast)
+                        .findFirst()
+                        .orElseThrow();
+        return yard.rule(
+                "proctor1",
+                new Act.Assign(
+                        "u1", horn.boot(), horn.seq(), 101, "walk", "finish", Reason.OTHER, ""));
     }
 
     private Verdict takeBack(Act act) {

@@ -46,6 +46,7 @@ class RolesTest {
             note               C T P W S
             confirm-clean      C - P - -
             strike             C - P - -
+            assign             C - P - -
             add-mark           C - P - -
             withdraw-ruling    C - P - -
             equipment-fault    C - P W -
@@ -128,6 +129,7 @@ class RolesTest {
             case NOTE -> new Act.Note(0, "wet grass");
             case CONFIRM_CLEAN -> new Act.ConfirmClean(101);
             case STRIKE -> new Act.Strike("u1", "b", 1, Reason.OTHER, "");
+            case ASSIGN -> new Act.Assign("u1", "b", 1, 101, "walk", "start", Reason.OTHER, "");
             case ADD_MARK -> new Act.AddMark(101, "walk", "start", 0, Reason.OTHER, "");
             case WITHDRAW_RULING -> new Act.WithdrawRuling(101, "walk", 1, "");
             case EQUIPMENT_FAULT -> new Act.EquipmentFault(101, "walk", "");

@@ -18,7 +18,8 @@ final class Acts {
     /** About this number, or about everybody; also each strike, whose edge says whose it is. */
     static boolean concerns(Act act, int number) {
         return switch (act.kind()) {
-            case HOLD_COURSE, RESUME_COURSE, STOP_ALL, RESTART, STATION_READY, STRIKE -> true;
+            case HOLD_COURSE, RESUME_COURSE, STOP_ALL, RESTART, STATION_READY, STRIKE, ASSIGN ->
+                    true;
             case BEGIN_CALIBRATION, END_CALIBRATION, GO_ON_BY_HAND -> true;
             default -> isOf(act, number);
         };

@@ -35,6 +35,9 @@ final class Writing {
     private static final Set<ActKind> OF_OTHERS =
             EnumSet.of(ActKind.STATION_READY, ActKind.GO_ON_BY_HAND);
 
+    /** Their edge, or the file they stand in, says whose they are. */
+    private static final Set<ActKind> ON_AN_EDGE = EnumSet.of(ActKind.STRIKE, ActKind.ASSIGN);
+
     private final Play play;
     private final Optional<Attempt> attempt;
     private final Function<EdgeKey, Optional<Cause>> causes;
@@ -202,7 +205,11 @@ final class Writing {
         return play.rulings.stream()
                 .filter(r -> isOwn(r, edges) || play.isDuring(r.entry().gatewayMicros()))
                 .filter(r -> !OF_OTHERS.contains(r.ruling().act().kind()))
-                .filter(r -> r.ruling().act().kind() != ActKind.STRIKE || isOwn(r, edges))
+                .filter(
+                        r ->
+                                !ON_AN_EDGE.contains(r.ruling().act().kind())
+                                        || isOwn(r, edges)
+                                        || kept.containsKey(r.entry().number()))
                 .map(ruled -> ruling(ruled, kept.get(ruled.entry().number())))
                 .toList();
     }

@@ -162,6 +162,7 @@ final class ActWords {
             case CONFIRM_CLEAN ->
                     view.say("confirmed all clean splits", "confirmó los parciales limpios");
             case STRIKE -> view.say("struck a passage", "descartó un paso");
+            case ASSIGN -> view.say("assigned a passage", "asignó un paso");
             case ADD_MARK -> view.say("added a mark", "añadió una marca");
             case WITHDRAW_RULING -> view.say("withdrew a ruling", "retiró una decisión");
             case EQUIPMENT_FAULT ->
