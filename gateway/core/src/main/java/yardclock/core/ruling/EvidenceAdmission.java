@@ -91,11 +91,12 @@ final class EvidenceAdmission {
         if (attempt == null || run == null) {
             return null;
         }
-        admission.refuseIf(!run.station().hasPoint(point), Refusal.UNKNOWN_POINT);
+        boolean isPoint = run.station().hasPoint(point);
         Turn turn = attempt.turnAt(station).orElse(null);
+        admission.refuseIf(!isPoint, Refusal.UNKNOWN_POINT);
         admission.refuseIf(turn == null, Refusal.NO_SUCH_SPLIT);
         admission.notEnded(attempt, false);
-        return turn;
+        return isPoint ? turn : null;
     }
 
     private void addMark(Act.AddMark act) {
