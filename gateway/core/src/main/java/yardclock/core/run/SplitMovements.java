@@ -69,6 +69,7 @@ public final class SplitMovements {
 
     private void rule(Attempt attempt, Turn turn, Ruling ruling, FactKind kind) {
         turn.rulings.add(ruling);
+        tellUsual(turn);
         turn.touch();
         turn.wakeMicros = Long.MAX_VALUE;
         long micros = Splits.of(turn).micros();
@@ -76,6 +77,10 @@ public final class SplitMovements {
         out.conclude(new Fact(kind, attempt.number, turn.station.id(), "", null, micros, words));
         leaveUnfinished(attempt, turn);
         endIfAllRuled(attempt);
+    }
+
+    private void tellUsual(Turn turn) {
+        course.stations.get(turn.station.id()).usual.ruled(turn);
     }
 
     /** Through, and everything ruled on: what decides is kept as it is known now. */
@@ -108,6 +113,7 @@ public final class SplitMovements {
     public void withdraw(Attempt attempt, Turn turn, long entry, Ruling ruling) {
         turn.rulings.withdraw(entry, ruling.entry());
         turn.rulings.add(ruling);
+        tellUsual(turn);
         turn.evidence.unstrike(turn.strikes.withdraw(entry));
         boolean wasAdded = turn.taps.isAdded(entry);
         turn.taps.withdraw(entry);

@@ -66,6 +66,11 @@ public final class Splits {
                     "outside the plausible time of this station",
                     "fuera del tiempo plausible de esta estación");
 
+    private static final Text UNUSUAL =
+            new Text(
+                    "far from what is usual at this station today",
+                    "lejos de lo habitual en esta estación hoy");
+
     private Splits() {}
 
     public static Split of(Turn turn) {
@@ -178,13 +183,18 @@ public final class Splits {
         if (turn.times.isOverRestart()) {
             return RESTARTED;
         }
-        return isPlausible(turn) ? null : UNLIKELY;
+        return unlikely(turn);
     }
 
-    private static boolean isPlausible(Turn turn) {
+    private static Text unlikely(Turn turn) {
         StationTiming timing = turn.station.timing();
         long micros = turn.times.elapsed().micros();
-        return micros >= timing.shortestPlausibleMicros()
-                && micros <= timing.longestPlausibleMicros();
+        boolean isPlausible =
+                micros >= timing.shortestPlausibleMicros()
+                        && micros <= timing.longestPlausibleMicros();
+        if (!isPlausible) {
+            return UNLIKELY;
+        }
+        return turn.usual == null || turn.usual.holds(micros) ? null : UNUSUAL;
     }
 }

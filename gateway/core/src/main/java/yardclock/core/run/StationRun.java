@@ -30,6 +30,7 @@ public final class StationRun {
 
     final Station station;
     private final Set<String> units;
+    final UsualTimes usual;
     private final TimeLines lines;
     State state = State.READY;
     long sinceMicros;
@@ -46,6 +47,7 @@ public final class StationRun {
         this.putAway = putAway;
         this.station = station;
         this.units = new TreeSet<>();
+        this.usual = new UsualTimes(station.timing());
         station.sensors().forEach(sensor -> units.add(sensor.unit()));
         this.lines = lines;
         this.sinceMicros = nowMicros;
@@ -153,6 +155,8 @@ public final class StationRun {
                 + strays
                 + " "
                 + rounds
+                + " "
+                + usual
                 + " "
                 + turns;
     }

@@ -47,6 +47,11 @@ public final class Turn {
     /** The split by what came after the ruling; −1 while that is not known. */
     long lateMicros = -1;
 
+    /**
+     * What was usual when its finish was concluded; null before. It does not change on a screen.
+     */
+    UsualTimes.Window usual;
+
     /** Every unit of the station has handed in what it stamped up to the marks. */
     boolean isPassed;
 
@@ -317,6 +322,7 @@ public final class Turn {
                 rulings.toString(),
                 strikes.toString(),
                 assigned.toString(),
+                String.valueOf(usual),
                 evidence.toString());
     }
 }

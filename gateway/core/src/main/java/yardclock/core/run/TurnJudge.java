@@ -261,6 +261,7 @@ final class TurnJudge {
     private void conclude(StationRun run, Turn turn, Mark finish, long nowMicros, Gathering out) {
         turn.finish = finish;
         turn.finishConcluded = true;
+        turn.usual = run.usual.window();
         turn.times.compareOnOneClock(course.clocks);
         bump(turn);
         out.conclude(fact(FactKind.MARK_PROPOSED, turn, FINISH, finish, sourceOf(finish)));

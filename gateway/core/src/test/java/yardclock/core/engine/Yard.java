@@ -54,19 +54,28 @@ public final class Yard {
 
     /** A day with its plan, ten candidates 101–110 and every role's devices, clocks compared. */
     public static Yard open(ExamPlan plan) {
-        Yard yard = begun(plan, 1);
+        return openFor(plan, 10);
+    }
+
+    /** As {@link #open}, with so many candidates from 101 on. */
+    static Yard openFor(ExamPlan plan, int candidates) {
+        Yard yard = begun(plan, 1, candidates);
         yard.units.keySet().forEach(yard::exchange);
         return yard;
     }
 
     /** As {@link #open}, at a speed, and with no exchange had yet. */
     public static Yard begun(ExamPlan plan, int speed) {
+        return begun(plan, speed, 10);
+    }
+
+    private static Yard begun(ExamPlan plan, int speed, int candidates) {
         Yard yard = new Yard();
         yard.speed = speed;
         yard.take(new Input.Epoch("m1", "p1", 1_700_000_000_000_000L, 0, speed, false, "1"));
         yard.take(new Input.PlanFrozen(plan, "plan-sha"));
         List<RosterLine> lines = new ArrayList<>();
-        for (int number = 101; number <= 110; number++) {
+        for (int number = 101; number <= 100 + candidates; number++) {
             lines.add(new RosterLine(number, 1));
         }
         yard.take(new Input.RosterFrozen(lines, "roster-sha"));
