@@ -12,9 +12,9 @@ import java.util.Map;
  *
  * <p>From ten splits on the window reaches five robust standard deviations (the median absolute
  * deviation times 1.4826, as for a normal spread) to either side of today's median, and never less
- * than half the median down and once the median up; it is never wider than the plan's. How many and
- * how far is our choice: it is meant to find a wrong finish, not a slow candidate. Bounded by the
- * candidates of a day. Belongs to the state's thread.
+ * than half the median down and three times the median up: who is worn out takes long. It is never
+ * wider than the plan's. How many and how far is our choice: it is meant to find a wrong finish,
+ * not a slow candidate. Bounded by the candidates of a day. Belongs to the state's thread.
  */
 final class UsualTimes {
     private static final int ENOUGH = 10;
@@ -53,7 +53,7 @@ final class UsualTimes {
         long spread = DEVIATIONS * deviation(sorted, median);
         return new Window(
                 Math.max(plan.shortestPlausibleMicros(), median - Math.max(spread, median / 2)),
-                Math.min(plan.longestPlausibleMicros(), median + Math.max(spread, median)));
+                Math.min(plan.longestPlausibleMicros(), median + Math.max(spread, 3 * median)));
     }
 
     private static long deviation(List<Long> times, long median) {
