@@ -58,6 +58,9 @@ export const acts = {
   swapOrder: (number, otherNumber, reason, words) => ({
     act: "swap-order", number, otherNumber, reason, words,
   }),
+  adjustTrigger: ({ station, point, adjustment }, micros, words) => ({
+    act: "adjust-trigger", station, point, adjustment, ...micros, words,
+  }),
   goOnByHand: (station, reason, words) => ({ act: "go-on-by-hand", station, reason, words }),
   note: (number, words) => ({ act: "note", number, words }),
 };

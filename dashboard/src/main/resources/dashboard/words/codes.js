@@ -112,6 +112,15 @@ export const codes = {
     "This has changed since it was on your screen. Look again.",
     "Esto ha cambiado desde que lo vio. Mire de nuevo.",
   ],
+  "refusal.no-words": ["Say why, in words.", "Diga por qué, con palabras."],
+  "refusal.guards-impossible": [
+    "These values are outside their limits, or mean nothing with this trigger.",
+    "Estos valores están fuera de sus límites o no significan nada con este disparador.",
+  ],
+  "refusal.station-taken": [
+    "Someone is at this station, or on the way to it. Wait until they are through.",
+    "Hay alguien en esta estación o de camino a ella. Espere a que termine.",
+  ],
   "refusal.no-hand-marks": [
     "There are no taps to take; give the time in full.",
     "No hay toques que tomar; indique el tiempo completo.",

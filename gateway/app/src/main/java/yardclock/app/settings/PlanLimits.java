@@ -1,5 +1,7 @@
 package yardclock.app.settings;
 
+import yardclock.core.course.GuardLimit;
+
 import java.util.Locale;
 
 /**
@@ -40,14 +42,14 @@ public enum PlanLimits {
     RESET(Unit.TIME, 0, 1_800_000_000L, "a longer reset would stop the day"),
     WALK(Unit.TIME, 0, 1_800_000_000L, "a longer walk is a station of its own"),
 
-    LOCKOUT(Unit.TIME, 0, 60_000_000, "longer would swallow the next candidate"),
-    STAYS_FOR(Unit.TIME, 0, 30_000_000, "a finish must be known while people stand there"),
-    CLEAR_FOR(Unit.TIME, 0, 30_000_000, "a finish must be known while people stand there"),
-    STOOD_FOR(Unit.TIME, 0, 10_000_000, "nobody can stand still much longer before a start"),
-    MIN_BLOCK(Unit.TIME, 0, 5_000_000, "a body is through in less"),
-    MERGE_GAP(Unit.TIME, 0, 5_000_000, "wider would join two people into one"),
-    WITHIN(Unit.TIME, 10_000, 30_000_000, "two beams that belong together are closer than that"),
-    SPACING(Unit.TIME, 0, 600_000_000, "a longer pause between two laps is a station of its own"),
+    LOCKOUT(GuardLimit.LOCKOUT),
+    STAYS_FOR(GuardLimit.STAYS_FOR),
+    CLEAR_FOR(GuardLimit.CLEAR_FOR),
+    STOOD_FOR(GuardLimit.STOOD_FOR),
+    MIN_BLOCK(GuardLimit.MIN_BLOCK),
+    MERGE_GAP(GuardLimit.MERGE_GAP),
+    WITHIN(GuardLimit.WITHIN),
+    SPACING(GuardLimit.SPACING),
     STAMP(Unit.COUNT, 1, 2, "a direction has two contacts"),
     HEIGHT(Unit.MILLIMETRES, 0, 4_000, "nobody breaks a beam above that"),
     BEFORE_LINE(Unit.MILLIMETRES, -5_000, 5_000, "farther off it is another line"),
@@ -99,6 +101,10 @@ public enum PlanLimits {
         this.min = min;
         this.max = max;
         this.reason = reason;
+    }
+
+    PlanLimits(GuardLimit limit) {
+        this(Unit.TIME, limit.min(), limit.max(), limit.reason());
     }
 
     public long min() {

@@ -2,11 +2,11 @@ package yardclock.app.settings;
 
 import yardclock.app.settings.ContactReader.Placed;
 import yardclock.core.course.Combination;
-import yardclock.core.course.Contact;
 import yardclock.core.course.DayRules.StartKind;
 import yardclock.core.course.EdgeRule;
 import yardclock.core.course.Guards;
 import yardclock.core.course.Trigger;
+import yardclock.core.course.TriggerSense;
 
 import java.util.List;
 import java.util.Optional;
@@ -61,8 +61,7 @@ final class TriggerReader {
                 checkJudged(block, role, placed);
             }
         }
-        checkStays(block, trigger);
-        EdgeRules.check(block, trigger);
+        TriggerSense.of(trigger).forEach(s -> block.wrong(s.key(), s.wrong(), s.allowed()));
         checkArmedBy(block, trigger.guards().armedBy(), role, seen);
         return trigger;
     }
@@ -113,21 +112,6 @@ final class TriggerReader {
         if (role == Role.CHECKPOINT && block.has("armedBy")) {
             String wrong = "the proctor sees for themselves what came before";
             block.wrong("armedBy", wrong, "leave it out");
-        }
-    }
-
-    private static void checkStays(Block block, Trigger trigger) {
-        Guards guards = trigger.guards();
-        boolean isOpen = trigger.contacts().stream().mapToInt(Contact::state).noneMatch(s -> s > 0);
-        String open = "a contact with state open, clear or released";
-        if (guards.clearForMicros() > 0 && !isOpen) {
-            block.wrong("clearFor", "a sensor stays clear only when it is clear", open);
-        }
-        if (guards.stoodForMicros() > 0 && !isOpen) {
-            block.wrong("stoodFor", "this guard needs the release that follows the standing", open);
-        }
-        if (guards.clearForMicros() > 0 && guards.staysForMicros() > 0) {
-            block.wrong("clearFor", "clearFor and staysFor say the same twice", "one of them");
         }
     }
 

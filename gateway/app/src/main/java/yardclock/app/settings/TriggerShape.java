@@ -1,29 +1,19 @@
 package yardclock.app.settings;
 
 import yardclock.core.course.Combination;
+import yardclock.core.course.GuardLimit;
 
+import java.util.Arrays;
 import java.util.List;
 
 /** How many contacts each rule takes, and which guards mean anything with it. */
 enum TriggerShape {
-    SINGLE(
-            1,
-            1,
-            List.of(
-                    "lockout",
-                    "staysFor",
-                    "clearFor",
-                    "stoodFor",
-                    "minBlock",
-                    "mergeGap",
-                    "nth",
-                    "spacing",
-                    "armedBy")),
-    ALL_OF(2, 8, List.of("lockout", "staysFor", "armedBy")),
-    COINCIDENCE(2, 8, List.of("lockout", "staysFor", "minBlock", "within", "armedBy")),
-    ANY_OF(2, 8, List.of("lockout", "minBlock", "mergeGap", "nth", "spacing", "armedBy")),
-    SEQUENCE(2, 8, List.of("lockout", "staysFor", "armedBy")),
-    DIRECTION(2, 2, List.of("lockout", "minBlock", "within", "stamp", "armedBy")),
+    SINGLE(1, 1, List.of("nth", "armedBy")),
+    ALL_OF(2, 8, List.of("armedBy")),
+    COINCIDENCE(2, 8, List.of("armedBy")),
+    ANY_OF(2, 8, List.of("nth", "armedBy")),
+    SEQUENCE(2, 8, List.of("armedBy")),
+    DIRECTION(2, 2, List.of("stamp", "armedBy")),
     SIGNAL(1, 1, List.of()),
     JUDGED(0, 8, List.of("armedBy"));
 
@@ -43,12 +33,23 @@ enum TriggerShape {
 
     private final int minContacts;
     private final int maxContacts;
-    private final List<String> guards;
+    private final List<String> others;
 
-    TriggerShape(int minContacts, int maxContacts, List<String> guards) {
+    TriggerShape(int minContacts, int maxContacts, List<String> others) {
         this.minContacts = minContacts;
         this.maxContacts = maxContacts;
-        this.guards = guards;
+        this.others = others;
+    }
+
+    private List<String> guards() {
+        return GUARDS.stream().filter(g -> others.contains(g) || isMeant(g)).toList();
+    }
+
+    /** Of the guards that are lengths of time, the rules themselves say it. */
+    private boolean isMeant(String guard) {
+        Combination combination = Combination.valueOf(name());
+        return Arrays.stream(GuardLimit.values())
+                .anyMatch(l -> l.word().equals(guard) && l.isMeantWith(combination));
     }
 
     static TriggerShape of(Combination rule) {
@@ -62,7 +63,7 @@ enum TriggerShape {
             block.wrong("contacts", wrong, contactsAllowed());
         }
         for (String guard : GUARDS) {
-            if (block.has(guard) && !guards.contains(guard)) {
+            if (block.has(guard) && !guards().contains(guard)) {
                 String wrong = "this guard has no meaning with the rule " + word;
                 block.wrong(guard, wrong, guardsAllowed());
             }
@@ -73,7 +74,7 @@ enum TriggerShape {
     }
 
     String guardsAllowed() {
-        return guards.isEmpty() ? "no guards" : String.join(", ", guards);
+        return guards().isEmpty() ? "no guards" : String.join(", ", guards());
     }
 
     String contactsAllowed() {

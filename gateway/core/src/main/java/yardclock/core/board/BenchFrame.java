@@ -12,6 +12,8 @@ import java.util.List;
  *
  * @param pointsByHand taps beside the automatic marks over the day, by start and finish
  * @param proctorsByHand the same by proctor
+ * @param triggers what judges the edges now, in the order of the course; without those that no
+ *     sensor makes
  */
 public record BenchFrame(
         Head head,
@@ -20,7 +22,8 @@ public record BenchFrame(
         List<String> alarms,
         CalibrationView calibrations,
         List<SecondClock> pointsByHand,
-        List<SecondClock> proctorsByHand) {
+        List<SecondClock> proctorsByHand,
+        List<TriggerView> triggers) {
 
     /** The same with other alarms. */
     public BenchFrame withAlarms(List<String> others) {
@@ -31,7 +34,8 @@ public record BenchFrame(
                 List.copyOf(others),
                 calibrations,
                 pointsByHand,
-                proctorsByHand);
+                proctorsByHand,
+                triggers);
     }
 
     /**

@@ -10,6 +10,7 @@ import yardclock.core.intake.AnswerLedger;
 import yardclock.core.intake.AnswerRefusal;
 import yardclock.core.intake.BootLedger;
 import yardclock.core.passage.TimedEdge;
+import yardclock.core.run.CourseRun;
 import yardclock.core.run.SecondClocks;
 import yardclock.core.run.StationRun;
 import yardclock.core.time.ClockStatus;
@@ -64,7 +65,20 @@ public final class StaffProjection {
                 picture.moment().alarms(),
                 new CalibrationProjection(picture.calibrations()).view(),
                 byHand.byPoint(),
-                byHand.byProctor());
+                byHand.byProctor(),
+                triggers());
+    }
+
+    private List<TriggerView> triggers() {
+        CourseRun course = picture.course();
+        int version = course.plan().name().version();
+        return course.stations().stream()
+                .flatMap(
+                        run ->
+                                TriggerView.of(
+                                        run.station(), version, course.whereabouts().isTaken(run))
+                                        .stream())
+                .toList();
     }
 
     /** One unit's clock as a picture; empty when the plan has no such unit. */

@@ -6,4 +6,10 @@ package yardclock.core.course;
  *
  * @param count how many times it must be seen
  */
-public record Checkpoint(String id, Text name, int count, Trigger trigger) {}
+public record Checkpoint(String id, Text name, int count, Trigger trigger) {
+
+    /** The same, seen by another trigger. */
+    Checkpoint seenBy(Trigger other) {
+        return new Checkpoint(id, name, count, other);
+    }
+}

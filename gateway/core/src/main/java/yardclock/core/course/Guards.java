@@ -54,4 +54,33 @@ public record Guards(
                 0,
                 armedBy);
     }
+
+    /** Those that are lengths of time. */
+    public GuardTimes times() {
+        return new GuardTimes(
+                lockoutMicros,
+                staysForMicros,
+                clearForMicros,
+                stoodForMicros,
+                minBlockMicros,
+                mergeGapMicros,
+                withinMicros,
+                spacingMicros);
+    }
+
+    /** With other lengths of time, and all else as it is. */
+    public Guards timed(GuardTimes times) {
+        return new Guards(
+                times.lockoutMicros(),
+                times.staysForMicros(),
+                times.clearForMicros(),
+                times.stoodForMicros(),
+                times.minBlockMicros(),
+                times.mergeGapMicros(),
+                times.withinMicros(),
+                nth,
+                times.spacingMicros(),
+                stampContact,
+                armedBy);
+    }
 }

@@ -36,6 +36,42 @@ public record Station(
         return triggers;
     }
 
+    /** Start, checkpoints and finish by name, in order. */
+    public List<String> points() {
+        List<String> points = new ArrayList<>(List.of("start"));
+        checkpoints.forEach(checkpoint -> points.add(checkpoint.id()));
+        points.add("finish");
+        return points;
+    }
+
+    /** The trigger of start, finish or a checkpoint's id; empty where there is no such point. */
+    public Optional<Trigger> trigger(String point) {
+        if ("start".equals(point)) {
+            return Optional.of(start);
+        }
+        return "finish".equals(point)
+                ? Optional.of(finish)
+                : checkpoint(point).map(Checkpoint::trigger);
+    }
+
+    /** The same station with another trigger at a point it has. */
+    public Station with(String point, Trigger trigger) {
+        List<Checkpoint> others =
+                checkpoints.stream()
+                        .map(c -> c.id().equals(point) ? c.seenBy(trigger) : c)
+                        .toList();
+        return new Station(
+                id,
+                name,
+                task,
+                timing,
+                "start".equals(point) ? trigger : start,
+                others,
+                "finish".equals(point) ? trigger : finish,
+                criteria,
+                homeContacts);
+    }
+
     /** Every sensor its triggers use, buttons that stand in included, once each, in order. */
     public List<SensorRef> sensors() {
         Set<SensorRef> sensors = new LinkedHashSet<>();

@@ -38,9 +38,16 @@ public record Trigger(
         return contacts.stream().anyMatch(contact -> contact.sensor().equals(sensor));
     }
 
-    /** With other guards, as adjusted on the bench. */
+    /** With other guards, as adjusted on the bench; its words say that they are not the plan's. */
     public Trigger adjusted(Guards other, int adjustmentNumber) {
-        return new Trigger(combination, edge, contacts, other, site, words, adjustmentNumber);
+        String count = " " + adjustmentNumber + ")";
+        Text said = new Text(words.en() + " (adjusted" + count, words.es() + " (ajustado" + count);
+        return new Trigger(combination, edge, contacts, other, site, said, adjustmentNumber);
+    }
+
+    /** With other guards, to look at: neither another wording nor another version. */
+    Trigger guarded(Guards other) {
+        return new Trigger(combination, edge, contacts, other, site, words, adjustment);
     }
 
     /** With what is said of its site. */

@@ -42,6 +42,7 @@ public enum FactKind {
     CALIBRATED(false),
     CALIBRATION_BROKEN_OFF(false),
     CALIBRATION_ENDED(false),
+    TRIGGER_ADJUSTED(false),
     ALARM(false),
 
     /** An alarm that was told does not hold any more; its words are those it was told with. */

@@ -204,6 +204,34 @@ public sealed interface Act {
         }
     }
 
+    /**
+     * Gives a station's trigger other guards for edges stamped from now on; those given with 0 are
+     * not used. In microseconds, within {@code GuardLimit}.
+     *
+     * @param point {@code start}, {@code finish} or a checkpoint's id
+     * @param adjustment how often it was adjusted as shown: another by now is out of date
+     * @param words why; they must be there
+     */
+    record AdjustTrigger(
+            String station,
+            String point,
+            int adjustment,
+            long lockoutMicros,
+            long staysForMicros,
+            long clearForMicros,
+            long stoodForMicros,
+            long minBlockMicros,
+            long mergeGapMicros,
+            long withinMicros,
+            long spacingMicros,
+            String words)
+            implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.ADJUST_TRIGGER;
+        }
+    }
+
     /** A station whose sensor is in trouble goes on all the same: its times are taken by hand. */
     record GoOnByHand(String station, Reason reason, String words) implements Act {
         @Override

@@ -28,6 +28,7 @@ public enum ActKind {
     IDENTIFY(Act.Identify.class, Role.TECHNICIAN),
     BEGIN_CALIBRATION(Act.BeginCalibration.class, Role.TECHNICIAN),
     END_CALIBRATION(Act.EndCalibration.class, Role.TECHNICIAN),
+    ADJUST_TRIGGER(Act.AdjustTrigger.class, Role.TECHNICIAN),
     GO_ON_BY_HAND(Act.GoOnByHand.class, Role.COORDINATOR, Role.TECHNICIAN),
     NOTE(Act.Note.class, Role.values()),
     CONFIRM_CLEAN(Act.ConfirmClean.class, Role.PROCTOR, Role.COORDINATOR),

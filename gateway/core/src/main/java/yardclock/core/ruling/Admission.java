@@ -80,6 +80,8 @@ final class Admission {
             case IDENTIFY -> identify((Act.Identify) act);
             case BEGIN_CALIBRATION, END_CALIBRATION ->
                     against.addAll(new CalibrationAdmission(calibrations, basis).against(act));
+            case ADJUST_TRIGGER ->
+                    against.addAll(TriggerAdmission.against((Act.AdjustTrigger) act, course));
             case GO_ON_BY_HAND -> goOnByHand((Act.GoOnByHand) act);
             case NOTE -> note((Act.Note) act);
             case CONFIRM_CLEAN, STRIKE, ASSIGN, ADD_MARK, WITHDRAW_RULING -> evidence.check(act);

@@ -10,6 +10,7 @@ import yardclock.core.fact.Gathering;
 import yardclock.core.passage.EdgeKey;
 import yardclock.core.result.OutcomeKind;
 import yardclock.core.result.Results;
+import yardclock.core.run.Adjusting;
 import yardclock.core.run.Attempt;
 import yardclock.core.run.CalledCriterion;
 import yardclock.core.run.CourseRun;
@@ -72,6 +73,7 @@ final class Carrying {
             case IDENTIFY -> identify((Act.Identify) act);
             case BEGIN_CALIBRATION -> begin((Act.BeginCalibration) act);
             case END_CALIBRATION -> end((Act.EndCalibration) act);
+            case ADJUST_TRIGGER -> adjust((Act.AdjustTrigger) act);
             case GO_ON_BY_HAND -> goOnByHand((Act.GoOnByHand) act);
             case NOTE -> { // The journal's entry is the note.
             }
@@ -274,6 +276,11 @@ final class Carrying {
         } else {
             situation.calibrations().breakOff("Given up by " + who.person() + ".", out);
         }
+    }
+
+    private void adjust(Act.AdjustTrigger act) {
+        new Adjusting(situation.course(), nowMicros, out)
+                .adjust(act.station(), act.point(), TriggerAdmission.times(act));
     }
 
     private void goOnByHand(Act.GoOnByHand act) {

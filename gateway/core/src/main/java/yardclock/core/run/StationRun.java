@@ -1,6 +1,7 @@
 package yardclock.core.run;
 
 import yardclock.core.course.Station;
+import yardclock.core.course.Trigger;
 import yardclock.core.passage.TimedEdge;
 import yardclock.core.time.Carry;
 import yardclock.core.time.TimeLines;
@@ -28,7 +29,7 @@ public final class StationRun {
     /** Late readings older than this many turns are only counted; they stay in the journal. */
     static final int TURNS_KEPT = 16;
 
-    final Station station;
+    Station station;
     private final Set<String> units;
     final UsualTimes usual;
     private final TimeLines lines;
@@ -139,6 +140,11 @@ public final class StationRun {
         }
     }
 
+    /** How often its triggers were adjusted on the bench. */
+    private int adjustments() {
+        return station.triggers().stream().mapToInt(Trigger::adjustment).sum();
+    }
+
     void carry(Carry carry, LongUnaryOperator others) {
         sinceMicros = others.applyAsLong(sinceMicros);
         turns.forEach(turn -> turn.carry(carry, others));
@@ -158,6 +164,7 @@ public final class StationRun {
                 + " "
                 + usual
                 + " "
-                + turns;
+                + turns
+                + (adjustments() == 0 ? "" : " adjusted " + station.triggers());
     }
 }

@@ -22,7 +22,7 @@ import java.util.function.Supplier;
  * rulings are kept beside them.
  */
 public final class Turn {
-    final Station station;
+    Station station;
     private final int line;
     final TurnTimes times;
     long openMicros;
@@ -81,6 +81,9 @@ public final class Turn {
     /** Start passages seen while nobody was expected. */
     int unassigned;
 
+    /** Start passages before this are not counted again: another wording of the trigger did. */
+    private boolean isAdjusted;
+
     final Map<String, List<Mark>> checkpoints = new LinkedHashMap<>();
     final Taps taps = new Taps();
     final Rulings rulings = new Rulings();
@@ -107,6 +110,20 @@ public final class Turn {
 
     public Station station() {
         return station;
+    }
+
+    /** Nobody's yet, it goes on from now with other guards; edges from before are no start. */
+    void adjust(Station other, long nowMicros) {
+        station = other;
+        openMicros = nowMicros;
+        isAdjusted = true;
+        unassigned = 0;
+        touch();
+    }
+
+    /** From when on what nobody was expected for is counted, while it is nobody's. */
+    long countsFromMicros() {
+        return isAdjusted ? openMicros : 0;
     }
 
     boolean isAt(String id) {

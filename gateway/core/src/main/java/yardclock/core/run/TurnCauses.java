@@ -94,7 +94,8 @@ final class TurnCauses {
         if (start.contacts().isEmpty()) {
             return;
         }
-        for (Passage passage : new TriggerJudge(start, settleMicros).passages(edges, 0)) {
+        TriggerJudge judge = new TriggerJudge(start, settleMicros);
+        for (Passage passage : judge.passages(edges, turn.countsFromMicros())) {
             passage.edges().forEach(edge -> say(edge, Cause.NOBODYS));
             say(passage.edge(), Cause.NOBODYS);
             tray.add(new TrayEdge(turn.station.id(), passage.edge(), Cause.NOBODYS));

@@ -104,7 +104,7 @@ final class TurnJudge {
     private void countUnassigned(Turn turn, Gathering out) {
         TriggerJudge judge =
                 new TriggerJudge(turn.station.start(), course.plan.timing().settleMicros());
-        int seen = judge.passages(turn.evidence.inOrder(), 0).size();
+        int seen = judge.passages(turn.evidence.inOrder(), turn.countsFromMicros()).size();
         if (seen > turn.unassigned) {
             turn.unassigned = seen;
             out.conclude(

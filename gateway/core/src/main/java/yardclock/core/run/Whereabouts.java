@@ -72,6 +72,13 @@ public final class Whereabouts {
                 .isPresent();
     }
 
+    /** Somebody's turn is under way there, or somebody comes next and may have started already. */
+    public boolean isTaken(StationRun run) {
+        boolean isAwaited = expectedAt(course.plan.indexOf(run.station.id())).isPresent();
+        return run.state == StationRun.State.IN_USE
+                || run.state == StationRun.State.READY && isAwaited;
+    }
+
     /** The first station is ready and nobody is already sent to it. */
     public boolean isFirstFree() {
         return course.stationAt(0).state == StationRun.State.READY && expectedAt(0).isEmpty();

@@ -227,6 +227,7 @@ final class RandomYard {
                     new Act.BeginCalibration(
                             unit(), 1 + random.nextInt(3), unit(), random.nextInt(11));
             case END_CALIBRATION -> new Act.EndCalibration(random.nextBoolean());
+            case ADJUST_TRIGGER -> adjust(station, words);
             case GO_ON_BY_HAND -> new Act.GoOnByHand(station, reason, words);
             case NOTE -> new Act.Note(number, words);
             case CONFIRM_CLEAN -> new Act.ConfirmClean(number);
@@ -253,6 +254,24 @@ final class RandomYard {
 
     private Team team() {
         return Team.values()[random.nextInt(Team.values().length)];
+    }
+
+    /** Any guard at any trigger: mostly none that it can have. */
+    private Act adjust(String station, String words) {
+        long[] micros = random.longs(8, 0, 4).map(i -> i * 50_000).toArray();
+        return new Act.AdjustTrigger(
+                station,
+                pick(POINTS),
+                random.nextInt(2),
+                micros[0],
+                0,
+                0,
+                random.nextInt(3) * 300_000L,
+                micros[1],
+                micros[2],
+                0,
+                micros[3],
+                words);
     }
 
     /** One of the newest edges, struck. */

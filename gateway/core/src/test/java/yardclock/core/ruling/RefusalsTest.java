@@ -52,6 +52,7 @@ class RefusalsTest {
             case CALIBRATED_IN_A_RING, ALREADY_CALIBRATING -> beginning(refusal);
             case NOT_CALIBRATING, UNIT_CHANGED, TOO_FEW_TRIPS -> accepting(refusal);
             case TOO_SCATTERED, STILL_UNSETTLED, LIMITS_EXCLUDE -> accepting(refusal);
+            case NO_WORDS, GUARDS_IMPOSSIBLE, STATION_TAKEN -> adjusting(refusal);
             case ALREADY_ENROLLED, UNKNOWN_CODE -> enrol(refusal);
         };
     }
@@ -263,6 +264,16 @@ class RefusalsTest {
             default -> {}
         }
         return bench.end(true);
+    }
+
+    private Verdict adjusting(Refusal refusal) {
+        walk.release();
+        long lockout = refusal == Refusal.GUARDS_IMPOSSIBLE ? 99_000_000 : 1_000_000;
+        String station = refusal == Refusal.STATION_TAKEN ? "walk" : "laps";
+        long micros = station.equals("walk") ? 0 : lockout;
+        String words = refusal == Refusal.NO_WORDS ? "" : "wind";
+        Act act = new Act.AdjustTrigger(station, "finish", 0, micros, 0, 0, 0, 0, 0, 0, 0, words);
+        return yard.rule("technician1", act);
     }
 
     private Verdict enrol(Refusal refusal) {

@@ -42,6 +42,7 @@ class RolesTest {
             identify           - T - - -
             begin-calibration  - T - - -
             end-calibration    - T - - -
+            adjust-trigger     - T - - -
             go-on-by-hand      C T - - -
             note               C T P W S
             confirm-clean      C - P - -
@@ -125,6 +126,8 @@ class RolesTest {
             case IDENTIFY -> new Act.Identify("u1", 5);
             case BEGIN_CALIBRATION -> new Act.BeginCalibration("u1", 1, "u2", 1);
             case END_CALIBRATION -> new Act.EndCalibration(false);
+            case ADJUST_TRIGGER ->
+                    new Act.AdjustTrigger("laps", "start", 0, 0, 0, 0, 0, 0, 0, 0, 0, "wind");
             case GO_ON_BY_HAND -> new Act.GoOnByHand("walk", Reason.SENSOR_FAILED, "");
             case NOTE -> new Act.Note(0, "wet grass");
             case CONFIRM_CLEAN -> new Act.ConfirmClean(101);

@@ -20,7 +20,7 @@ final class Acts {
         return switch (act.kind()) {
             case HOLD_COURSE, RESUME_COURSE, STOP_ALL, RESTART, STATION_READY, STRIKE, ASSIGN ->
                     true;
-            case BEGIN_CALIBRATION, END_CALIBRATION, GO_ON_BY_HAND -> true;
+            case BEGIN_CALIBRATION, END_CALIBRATION, GO_ON_BY_HAND, ADJUST_TRIGGER -> true;
             default -> isOf(act, number);
         };
     }

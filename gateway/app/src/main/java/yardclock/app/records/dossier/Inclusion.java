@@ -27,6 +27,7 @@ public final class Inclusion implements Predicate<Entry> {
     private final Set<String> devices;
     private final Set<EdgeKey> edges = new TreeSet<>();
     private final Set<String> codes = new TreeSet<>();
+    private final Set<Long> refusedAdjustments = new TreeSet<>();
 
     private Inclusion(Play whole, long marginMicros) {
         this.whole = whole;
@@ -34,6 +35,9 @@ public final class Inclusion implements Predicate<Entry> {
         this.number = whole.number;
         this.devices = whole.devices;
         this.codes.addAll(whole.codes(devices));
+        whole.rulings.stream()
+                .filter(Play.Ruled::isRefusedAdjustment)
+                .forEach(ruled -> refusedAdjustments.add(ruled.entry().number()));
         whole.attempt().ifPresent(attempt -> attempt.turns().forEach(this::addEdges));
     }
 
@@ -58,7 +62,7 @@ public final class Inclusion implements Predicate<Entry> {
                     isNear(entry) && devices.contains(((Input.TabletExchange) input).device());
             case CODE -> codes.contains(((Input.CodeIssued) input).codeSha256());
             case ENROLMENT -> devices.contains(((Input.Enrolled) input).device());
-            case RULING -> has(((Input.Ruling) input).act());
+            case RULING -> has(((Input.Ruling) input).act()) && isToKeep(entry);
         };
     }
 
@@ -68,6 +72,11 @@ public final class Inclusion implements Predicate<Entry> {
 
     private boolean has(Input.Edge edge) {
         return edges.contains(new EdgeKey(edge.unit(), edge.boot(), edge.seq()));
+    }
+
+    /** A trigger that could not be adjusted then may be without the others: it stays out. */
+    private boolean isToKeep(Entry entry) {
+        return !refusedAdjustments.contains(entry.number());
     }
 
     private boolean has(Act act) {

@@ -76,7 +76,13 @@ public final class Play {
     private final StationAlarms alarms = new StationAlarms();
 
     /** A ruling about the number, with the holder at that moment and the verdict. */
-    record Ruled(Entry entry, Input.Ruling ruling, String person, String role, String refusal) {}
+    record Ruled(Entry entry, Input.Ruling ruling, String person, String role, String refusal) {
+
+        /** A trigger is refused where somebody is at the station, and that is others' business. */
+        boolean isRefusedAdjustment() {
+            return ruling.act() instanceof Act.AdjustTrigger && !refusal.isEmpty();
+        }
+    }
 
     /** For a whole journal. */
     public Play(int number) {

@@ -157,6 +157,7 @@ final class ActWords {
             case IDENTIFY -> view.say("made a unit blink", "hizo parpadear una unidad");
             case BEGIN_CALIBRATION -> view.say("began a calibration", "inició una calibración");
             case END_CALIBRATION -> view.say("ended a calibration", "terminó una calibración");
+            case ADJUST_TRIGGER -> view.say("adjusted a trigger", "ajustó un disparador");
             case GO_ON_BY_HAND -> view.say("went on by hand", "siguió a mano");
             case NOTE -> view.say("wrote a note", "escribió una nota");
             case CONFIRM_CLEAN ->

@@ -105,6 +105,7 @@ final class FactWords {
             case CALIBRATION_BROKEN_OFF ->
                     view.say("Calibration broken off", "Calibración interrumpida");
             case CALIBRATION_ENDED -> view.say("Calibration ended", "Calibración terminada");
+            case TRIGGER_ADJUSTED -> view.say("Trigger adjusted", "Disparador ajustado");
             case ALARM -> view.say("Warning", "Advertencia");
             case ALARM_OVER -> view.say("Warning over", "Fin de la advertencia");
             default -> Json.word(kind);
