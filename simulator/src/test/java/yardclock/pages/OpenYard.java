@@ -8,6 +8,7 @@ import yardclock.app.boot.RefusedException;
 import yardclock.app.boot.ServeSettings;
 import yardclock.app.boot.TlsFiles;
 import yardclock.app.json.Json;
+import yardclock.app.pins.BoardWiring;
 import yardclock.app.settings.DemoPlan;
 import yardclock.core.course.Contact;
 import yardclock.core.course.ExamPlan;
@@ -70,7 +71,7 @@ final class OpenYard implements AutoCloseable {
                                 write(folder.resolve("plan.yaml"), planWithTimes()),
                                 write(folder.resolve("roster.csv"), ROSTER),
                                 SPEED,
-                                null),
+                                BoardWiring.NONE),
                         cause -> {});
         Map<String, VirtualUnit> units =
                 FieldUnits.build(stage, plan, "tcp://" + mqtt, unitPasswords(), 1);

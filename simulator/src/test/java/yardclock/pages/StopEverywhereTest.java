@@ -18,6 +18,7 @@ import yardclock.app.boot.Gateway;
 import yardclock.app.boot.HostPort;
 import yardclock.app.boot.ServeSettings;
 import yardclock.app.json.Json;
+import yardclock.app.pins.BoardWiring;
 
 import java.io.IOException;
 import java.net.InetAddress;
@@ -154,7 +155,7 @@ class StopEverywhereTest {
                                     null,
                                     null,
                                     1,
-                                    null),
+                                    BoardWiring.NONE),
                             cause -> {});
         }
 

@@ -17,8 +17,6 @@ import yardclock.app.lane.LiveState;
 import yardclock.app.lane.Opening;
 import yardclock.app.lane.Troubles;
 import yardclock.app.metrics.Meters;
-import yardclock.app.pins.LocalUnit;
-import yardclock.app.pins.PinMap;
 import yardclock.app.stations.LinkSettings;
 import yardclock.app.stations.StationLink;
 import yardclock.app.web.Certificate;
@@ -123,7 +121,7 @@ public final class Gateway implements AutoCloseable {
         lane.start(new LaneSinks(link, web.live(), meters), opening, dead);
         parts.add("lane", lane);
         parts.add("wall clock", new WallClockRounds(wallWatch, lane)).start();
-        startPins();
+        new Board(settings.board(), day.plan().plan(), lane, clock, troubles).start(parts, meters);
         startBroker();
         parts.add("link to the field units", link).start();
         parts.add("web server", web);
@@ -205,26 +203,6 @@ public final class Gateway implements AutoCloseable {
                             settings.mqtt().port(),
                             passwords);
             parts.add("broker", broker).start();
-        }
-    }
-
-    private void startPins() throws RefusedException {
-        if (settings.pins() == null) {
-            return;
-        }
-        PinMap map = settings.pins();
-        FieldUnit unit =
-                day.plan()
-                        .plan()
-                        .fieldUnit(map.unit())
-                        .orElseThrow(
-                                () ->
-                                        new RefusedException(
-                                                "The plan has no field unit " + map.unit() + "."));
-        try {
-            parts.add("pins", new LocalUnit(map, unit, lane, clock, troubles)).start();
-        } catch (IllegalArgumentException e) {
-            throw new RefusedException("These pins can't be used: " + e.getMessage() + ".", e);
         }
     }
 

@@ -6,9 +6,12 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
+import yardclock.app.pins.BoardWiring;
+import yardclock.app.pins.ClimateWiring;
 import yardclock.app.pins.PinMap;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 
 /** Runs the gateway until it is told to stop. */
@@ -94,6 +97,15 @@ final class ServeCommand implements Callable<Integer> {
                             + " must know the unit")
     private PinMap pins;
 
+    @Option(
+            names = "--climate",
+            paramLabel = "UNIT[:bus=N,address=0x44,every=S]",
+            description =
+                    "a climate sensor of the SHT3x class on this board's I2C bus, as"
+                            + " fu-12:bus=1,address=0x44,every=60; once for each sensor, each as a"
+                            + " field unit of its own that the plan knows")
+    private List<ClimateWiring> climates = List.of();
+
     @Option(names = "--speed", paramLabel = "N", defaultValue = "1", hidden = true)
     private int speed;
 
@@ -120,6 +132,14 @@ final class ServeCommand implements Callable<Integer> {
                                 plan,
                                 roster,
                                 speed,
-                                pins));
+                                wiring()));
+    }
+
+    private BoardWiring wiring() {
+        try {
+            return new BoardWiring(pins, climates);
+        } catch (IllegalArgumentException e) {
+            throw new CommandLine.ParameterException(spec.commandLine(), e.getMessage(), e);
+        }
     }
 }

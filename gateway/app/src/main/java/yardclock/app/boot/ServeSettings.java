@@ -1,6 +1,6 @@
 package yardclock.app.boot;
 
-import yardclock.app.pins.PinMap;
+import yardclock.app.pins.BoardWiring;
 
 import java.nio.file.Path;
 
@@ -16,7 +16,7 @@ import java.nio.file.Path;
  * @param plan the exam plan's file, or null for the bundled one or the one already frozen
  * @param roster the roster's file, or null likewise
  * @param speed exam time per real time; 1 on a real day
- * @param pins sensors wired to this very board, or null for none
+ * @param board what is wired to this very board
  */
 public record ServeSettings(
         Path data,
@@ -28,7 +28,7 @@ public record ServeSettings(
         Path plan,
         Path roster,
         int speed,
-        PinMap pins) {
+        BoardWiring board) {
     /** The word that stands for the broker inside the gateway's own process. */
     public static final String EMBEDDED = "embedded";
 

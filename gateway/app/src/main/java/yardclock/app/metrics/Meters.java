@@ -104,6 +104,19 @@ public final class Meters implements LaneMeter {
                 .register(registry);
     }
 
+    /**
+     * Looks at a climate sensor that is wired to the board, by what became of them.
+     *
+     * @param counted who counts them; held weakly, so somebody else must keep it
+     */
+    public <T> void climate(String unit, String outcome, T counted, ToDoubleFunction<T> count) {
+        FunctionCounter.builder("yardclock.climate.looks", counted, count)
+                .description("Looks at a climate sensor of the board, by what became of them")
+                .tag("unit", unit)
+                .tag("outcome", outcome)
+                .register(registry);
+    }
+
     @Override
     public void committed(int batch, long realNanos) {
         entries.increment(batch);

@@ -27,7 +27,7 @@ import java.util.function.Supplier;
 
 /**
  * The gateway's own board as a field unit: its pins' changes become edges, and it gives signs of
- * life like any other.
+ * life like any other. Without any pins it still does, for what else is wired to the board.
  *
  * <p>Pi4J's threads stamp and store; one thread of its own hands in, one batch at a time. Open the
  * lane before and close it after. Periods are exam time, retries real time.
@@ -84,6 +84,15 @@ public final class LocalUnit implements AutoCloseable {
     }
 
     void start(Supplier<Pins> opening) {
+        if (map.lineOfSensor().isEmpty()) {
+            firmware = "gateway board";
+        } else {
+            open(opening);
+        }
+        thread.start();
+    }
+
+    private void open(Supplier<Pins> opening) {
         try {
             pins = opening.get();
             map.lineOfSensor().forEach(this::listen);
@@ -97,7 +106,6 @@ public final class LocalUnit implements AutoCloseable {
             LOG.warn("{}", words);
             troubles.raise(TROUBLE, words);
         }
-        thread.start();
     }
 
     private void listen(int sensor, int line) {
@@ -125,7 +133,13 @@ public final class LocalUnit implements AutoCloseable {
         return state.isHigh() != inverted ? 1 : 0;
     }
 
-    private long tick() {
+    /** Which start its ticks count from. */
+    String boot() {
+        return boot;
+    }
+
+    /** Its clock now; any thread. */
+    long tick() {
         return clock.now().micros() - bootMicros;
     }
 

@@ -27,6 +27,11 @@ public record PinMap(String unit, Map<Integer, Integer> lineOfSensor) {
         lineOfSensor = Map.copyOf(lineOfSensor);
     }
 
+    /** A unit without any sensor on a pin. */
+    public static PinMap none(String unit) {
+        return new PinMap(unit, Map.of());
+    }
+
     /**
      * @throws IllegalArgumentException with a sentence that names what is wrong
      */

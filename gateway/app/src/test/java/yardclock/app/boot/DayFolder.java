@@ -3,7 +3,7 @@ package yardclock.app.boot;
 import yardclock.app.FreePort;
 import yardclock.app.journal.JournalFile;
 import yardclock.app.journal.JournalReader;
-import yardclock.app.pins.PinMap;
+import yardclock.app.pins.BoardWiring;
 import yardclock.core.engine.Entry;
 
 import java.io.IOException;
@@ -24,10 +24,10 @@ record DayFolder(Path directory, HostPort mqtt) {
 
     /** The demo's plan and roster at real speed, pages on any port. */
     ServeSettings settings() {
-        return settings(new HostPort("127.0.0.1", 0), null, null, 1, null);
+        return settings(new HostPort("127.0.0.1", 0), null, null, 1, BoardWiring.NONE);
     }
 
-    ServeSettings settings(HostPort http, Path plan, Path roster, int speed, PinMap pins) {
+    ServeSettings settings(HostPort http, Path plan, Path roster, int speed, BoardWiring board) {
         return new ServeSettings(
                 directory.resolve("day"),
                 http,
@@ -38,7 +38,7 @@ record DayFolder(Path directory, HostPort mqtt) {
                 plan,
                 roster,
                 speed,
-                pins);
+                board);
     }
 
     Path journal() {

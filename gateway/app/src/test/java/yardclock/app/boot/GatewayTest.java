@@ -8,6 +8,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+import yardclock.app.pins.BoardWiring;
+import yardclock.app.pins.ClimateWiring;
 import yardclock.app.pins.PinMap;
 import yardclock.core.engine.Engine;
 import yardclock.core.engine.Entry;
@@ -157,7 +159,7 @@ class GatewayTest {
     void leavesNothingRunningWhenAPortIsTaken() throws Exception {
         try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             HostPort http = new HostPort("127.0.0.1", taken.getLocalPort());
-            ServeSettings settings = day.settings(http, null, null, 1, null);
+            ServeSettings settings = day.settings(http, null, null, 1, BoardWiring.NONE);
             assertThatThrownBy(() -> Gateway.start(settings, deaths::add))
                     .isInstanceOf(RefusedException.class)
                     .hasMessageContaining("Pages can't be served at " + http);
@@ -180,6 +182,38 @@ class GatewayTest {
         }
     }
 
+    @Test
+    void runsOnWhereThereIsNoBusForTheClimateSensorAndSaysSo() throws Exception {
+        try (Gateway gateway = Gateway.start(withClimate("fu-12:bus=31"), deaths::add)) {
+            Tablet bench = new Tablet(gateway.httpPort());
+            bench.enrol(directory, "technician");
+            await().until(
+                            () ->
+                                    bench.get("/metrics")
+                                            .body()
+                                            .lines()
+                                            .anyMatch(GatewayTest::isBusMissed));
+            assertThat(bench.firstFrame("bench").path("head").path("troubles").toString())
+                    .contains("climate sensor of fu-12")
+                    .contains("bus of this board can't be used");
+            assertThat(day.entries()).noneMatch(e -> e.input().kind() == InputKind.CLIMATE);
+        }
+    }
+
+    private static boolean isBusMissed(String line) {
+        return line.startsWith("yardclock_climate_looks_total{")
+                && line.contains("outcome=\"no-bus\"")
+                && line.contains("unit=\"fu-12\"")
+                && !line.endsWith(" 0.0");
+    }
+
+    @Test
+    void refusesAClimateSensorOfAUnitThatThePlanDoesNotKnow() {
+        assertThatThrownBy(() -> Gateway.start(withClimate("fu-77"), deaths::add))
+                .isInstanceOf(RefusedException.class)
+                .hasMessageContaining("no field unit fu-77");
+    }
+
     private static boolean isHealthWithoutPins(Input input) {
         return input instanceof Input.Health health && health.firmware().contains("not available");
     }
@@ -200,12 +234,18 @@ class GatewayTest {
 
     private ServeSettings settings(Path plan, Path roster, int speed) {
         HostPort http = new HostPort("127.0.0.1", 0);
-        return day.settings(http, plan, roster, speed, null);
+        return day.settings(http, plan, roster, speed, BoardWiring.NONE);
     }
 
     private ServeSettings withPins(String pins) {
         HostPort http = new HostPort("127.0.0.1", 0);
-        return day.settings(http, null, null, 1, PinMap.parse(pins));
+        return day.settings(http, null, null, 1, new BoardWiring(PinMap.parse(pins), List.of()));
+    }
+
+    private ServeSettings withClimate(String climate) {
+        HostPort http = new HostPort("127.0.0.1", 0);
+        List<ClimateWiring> climates = List.of(ClimateWiring.parse(climate));
+        return day.settings(http, null, null, 1, new BoardWiring(null, climates));
     }
 
     private long edgesInJournal() throws Exception {

@@ -9,29 +9,52 @@ import yardclock.core.readiness.Team;
  * at most 500 characters.
  */
 public sealed interface Act {
-    default ActKind kind() {
-        return ActKind.of(this);
-    }
+    ActKind kind();
 
     /** Sends the next candidate to the course with a proctor's device beside them. */
-    record Release(int number, String proctorDevice) implements Act {}
+    record Release(int number, String proctorDevice) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.RELEASE;
+        }
+    }
 
     /** The proctor asks for the start signal: horn or light at the first station. */
-    record GiveStart(int number) implements Act {}
+    record GiveStart(int number) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.GIVE_START;
+        }
+    }
 
     /**
      * A hand mark.
      *
      * @param point {@code start}, {@code finish} or a checkpoint's id
      */
-    record Tap(int number, String station, String point) implements Act {}
+    record Tap(int number, String station, String point) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.TAP;
+        }
+    }
 
     /** A warning or a fault on a criterion. */
     record Call(int number, String station, String criterion, boolean fault, String words)
-            implements Act {}
+            implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.CALL;
+        }
+    }
 
     /** The split stands as shown. */
-    record Confirm(int number, String station) implements Act {}
+    record Confirm(int number, String station) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.CONFIRM;
+        }
+    }
 
     /**
      * One of an ambiguous split's readings stands.
@@ -39,10 +62,20 @@ public sealed interface Act {
      * @param reading its place among the readings as shown, the best one's being 0; the ruling's
      *     {@code shownMicros} says which split that reading gave
      */
-    record ChooseReading(int number, String station, int reading) implements Act {}
+    record ChooseReading(int number, String station, int reading) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.CHOOSE_READING;
+        }
+    }
 
     /** The split does not stand, and no time takes its place. */
-    record VoidSplit(int number, String station, Reason reason, String words) implements Act {}
+    record VoidSplit(int number, String station, Reason reason, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.VOID_SPLIT;
+        }
+    }
 
     /**
      * A time by hand takes the split's place.
@@ -50,51 +83,126 @@ public sealed interface Act {
      * @param splitMicros the time read from a stop-watch; or 0 to let the proctor's own taps stand
      */
     record HandTime(int number, String station, long splitMicros, Reason reason, String words)
-            implements Act {}
+            implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.HAND_TIME;
+        }
+    }
 
     /** Stops the clock-relevant time of one candidate until resumed; credited. */
-    record HoldCandidate(int number, Reason reason, String words) implements Act {}
+    record HoldCandidate(int number, Reason reason, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.HOLD_CANDIDATE;
+        }
+    }
 
-    record ResumeCandidate(int number) implements Act {}
+    record ResumeCandidate(int number) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.RESUME_CANDIDATE;
+        }
+    }
 
     /** No new releases until resumed. */
-    record HoldCourse(Reason reason, String words) implements Act {}
+    record HoldCourse(Reason reason, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.HOLD_COURSE;
+        }
+    }
 
-    record ResumeCourse() implements Act {}
+    record ResumeCourse() implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.RESUME_COURSE;
+        }
+    }
 
     /** Everyone stops where they are. Only the safety officer restarts. */
-    record StopAll(String words) implements Act {}
+    record StopAll(String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.STOP_ALL;
+        }
+    }
 
-    record Restart() implements Act {}
+    record Restart() implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.RESTART;
+        }
+    }
 
     /** The crew has put a station back in order. */
-    record StationReady(String station) implements Act {}
+    record StationReady(String station) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.STATION_READY;
+        }
+    }
 
     /** The candidate gives up the attempt. */
-    record Withdraw(int number, String words) implements Act {}
+    record Withdraw(int number, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.WITHDRAW;
+        }
+    }
 
     /** The candidate did not come. */
-    record NoShow(int number) implements Act {}
+    record NoShow(int number) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.NO_SHOW;
+        }
+    }
 
     /** The result was told to the candidate. */
-    record Tell(int number) implements Act {}
+    record Tell(int number) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.TELL;
+        }
+    }
 
     /** Another proctor's device goes on with this candidate. */
-    record HandOver(int number, String proctorDevice) implements Act {}
+    record HandOver(int number, String proctorDevice) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.HAND_OVER;
+        }
+    }
 
     /** Makes a field unit blink. */
-    record Identify(String unit, int seconds) implements Act {}
+    record Identify(String unit, int seconds) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.IDENTIFY;
+        }
+    }
 
     /**
      * Compares two units' clocks by trips of one sensor each, the first unit's being the reference.
      */
     record BeginCalibration(String referenceUnit, int referenceSensor, String unit, int sensor)
-            implements Act {}
+            implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.BEGIN_CALIBRATION;
+        }
+    }
 
     /**
      * @param accept whether its result counts from now on; else it is given up
      */
-    record EndCalibration(boolean accept) implements Act {}
+    record EndCalibration(boolean accept) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.END_CALIBRATION;
+        }
+    }
 
     /**
      * Gives a station's trigger other guards for edges stamped from now on; those given with 0 are
@@ -117,19 +225,44 @@ public sealed interface Act {
             long withinMicros,
             long spacingMicros,
             String words)
-            implements Act {}
+            implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.ADJUST_TRIGGER;
+        }
+    }
 
     /** A station whose sensor is in trouble goes on all the same: its times are taken by hand. */
-    record GoOnByHand(String station, Reason reason, String words) implements Act {}
+    record GoOnByHand(String station, Reason reason, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.GO_ON_BY_HAND;
+        }
+    }
 
     /** Words for the record, about a candidate or, with number 0, about the day. */
-    record Note(int number, String words) implements Act {}
+    record Note(int number, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.NOTE;
+        }
+    }
 
     /** All splits of a candidate that nothing speaks against stand as shown. */
-    record ConfirmClean(int number) implements Act {}
+    record ConfirmClean(int number) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.CONFIRM_CLEAN;
+        }
+    }
 
     /** A passage counts for nothing: the named edge and that sensor's other edge of it. */
-    record Strike(String unit, String boot, long seq, Reason reason, String words) implements Act {}
+    record Strike(String unit, String boot, long seq, Reason reason, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.STRIKE;
+        }
+    }
 
     /**
      * A passage, named by one of its edges, makes the mark of a point in a candidate's turn: it lay
@@ -144,33 +277,73 @@ public sealed interface Act {
             String point,
             Reason reason,
             String words)
-            implements Act {}
+            implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.ASSIGN;
+        }
+    }
 
     /** A mark that no sensor made, at a gateway time; it carries a hand's interval. */
     record AddMark(
             int number, String station, String point, long atMicros, Reason reason, String words)
-            implements Act {}
+            implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.ADD_MARK;
+        }
+    }
 
     /** A ruling does not stand any more; what it superseded stands again. */
-    record WithdrawRuling(int number, String station, long entry, String words) implements Act {}
+    record WithdrawRuling(int number, String station, long entry, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.WITHDRAW_RULING;
+        }
+    }
 
     /** Something of the station broke under a candidate: held from the press on, credited. */
-    record EquipmentFault(int number, String station, String words) implements Act {}
+    record EquipmentFault(int number, String station, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.EQUIPMENT_FAULT;
+        }
+    }
 
     /** One candidate stops for good, for medical or other reasons; never kept for later. */
-    record StopOne(int number, Reason reason, String words) implements Act {}
+    record StopOne(int number, Reason reason, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.STOP_ONE;
+        }
+    }
 
     /** Two candidates who wait change places. */
-    record SwapOrder(int number, int otherNumber, Reason reason, String words) implements Act {}
+    record SwapOrder(int number, int otherNumber, Reason reason, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.SWAP_ORDER;
+        }
+    }
 
     /**
      * Who is through or out runs the whole course again, for cause and after full rest: they wait
      * behind everybody, and the attempt before stays on record, void.
      */
-    record RunAgain(int number, Reason reason, String words) implements Act {}
+    record RunAgain(int number, Reason reason, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.RUN_AGAIN;
+        }
+    }
 
     /** Somebody has seen what the heat watch says now, and goes on knowing it. */
-    record AcknowledgeHeat() implements Act {}
+    record AcknowledgeHeat() implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.ACKNOWLEDGE_HEAT;
+        }
+    }
 
     /**
      * A reading by hand, of the moment it was sent.
@@ -182,17 +355,42 @@ public sealed interface Act {
      */
     record HandReading(
             int centiCelsius, int centiPercent, Integer globeCentiCelsius, String instrument)
-            implements Act {}
+            implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.HAND_READING;
+        }
+    }
 
     /** Thunder was heard, or a flash seen: half an hour from now on nobody new is released. */
-    record LightningSeen() implements Act {}
+    record LightningSeen() implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.LIGHTNING_SEEN;
+        }
+    }
 
     /** A team that stands by was called away: with it gone nobody new is released. */
-    record TeamAway(Team team, String words) implements Act {}
+    record TeamAway(Team team, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.TEAM_AWAY;
+        }
+    }
 
     /** A team is back, and what was left alone was looked at again. */
-    record TeamBack(Team team, String words) implements Act {}
+    record TeamBack(Team team, String words) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.TEAM_BACK;
+        }
+    }
 
     /** A gust as read off where people climb, mm/s; it stands until the next one. */
-    record GustRead(int millimetresPerSecond) implements Act {}
+    record GustRead(int millimetresPerSecond) implements Act {
+        @Override
+        public ActKind kind() {
+            return ActKind.GUST_READ;
+        }
+    }
 }
