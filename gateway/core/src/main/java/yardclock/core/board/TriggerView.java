@@ -4,7 +4,6 @@ import yardclock.core.course.Contact;
 import yardclock.core.course.GuardLimit;
 import yardclock.core.course.GuardTimes;
 import yardclock.core.course.RuleVersion;
-import yardclock.core.course.SensorRef;
 import yardclock.core.course.Station;
 import yardclock.core.course.Text;
 import yardclock.core.course.Trigger;
@@ -17,6 +16,7 @@ import java.util.List;
  * One trigger with the guards that are in force.
  *
  * @param point {@code start}, {@code finish} or a checkpoint's id
+ * @param sensors those that make its edges, as {@code fu-02/1}
  * @param version the plan's version and how often it was adjusted, as {@code 1+2}
  * @param adjustment how often its guards were adjusted on the bench
  * @param taken whether somebody's turn there, or their way to it, keeps it from being adjusted now
@@ -27,7 +27,7 @@ public record TriggerView(
         Text stationName,
         String point,
         Text words,
-        List<SensorRef> sensors,
+        List<String> sensors,
         String version,
         int adjustment,
         boolean taken,
@@ -60,7 +60,11 @@ public record TriggerView(
                 station.name(),
                 point,
                 trigger.words(),
-                trigger.contacts().stream().map(Contact::sensor).distinct().toList(),
+                trigger.contacts().stream()
+                        .map(Contact::sensor)
+                        .distinct()
+                        .map(Object::toString)
+                        .toList(),
                 new RuleVersion(plan, trigger.adjustment()).toString(),
                 trigger.adjustment(),
                 isTaken,

@@ -9,52 +9,29 @@ import yardclock.core.readiness.Team;
  * at most 500 characters.
  */
 public sealed interface Act {
-    ActKind kind();
+    default ActKind kind() {
+        return ActKind.of(this);
+    }
 
     /** Sends the next candidate to the course with a proctor's device beside them. */
-    record Release(int number, String proctorDevice) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.RELEASE;
-        }
-    }
+    record Release(int number, String proctorDevice) implements Act {}
 
     /** The proctor asks for the start signal: horn or light at the first station. */
-    record GiveStart(int number) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.GIVE_START;
-        }
-    }
+    record GiveStart(int number) implements Act {}
 
     /**
      * A hand mark.
      *
      * @param point {@code start}, {@code finish} or a checkpoint's id
      */
-    record Tap(int number, String station, String point) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.TAP;
-        }
-    }
+    record Tap(int number, String station, String point) implements Act {}
 
     /** A warning or a fault on a criterion. */
     record Call(int number, String station, String criterion, boolean fault, String words)
-            implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.CALL;
-        }
-    }
+            implements Act {}
 
     /** The split stands as shown. */
-    record Confirm(int number, String station) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.CONFIRM;
-        }
-    }
+    record Confirm(int number, String station) implements Act {}
 
     /**
      * One of an ambiguous split's readings stands.
@@ -62,20 +39,10 @@ public sealed interface Act {
      * @param reading its place among the readings as shown, the best one's being 0; the ruling's
      *     {@code shownMicros} says which split that reading gave
      */
-    record ChooseReading(int number, String station, int reading) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.CHOOSE_READING;
-        }
-    }
+    record ChooseReading(int number, String station, int reading) implements Act {}
 
     /** The split does not stand, and no time takes its place. */
-    record VoidSplit(int number, String station, Reason reason, String words) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.VOID_SPLIT;
-        }
-    }
+    record VoidSplit(int number, String station, Reason reason, String words) implements Act {}
 
     /**
      * A time by hand takes the split's place.
@@ -83,126 +50,51 @@ public sealed interface Act {
      * @param splitMicros the time read from a stop-watch; or 0 to let the proctor's own taps stand
      */
     record HandTime(int number, String station, long splitMicros, Reason reason, String words)
-            implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.HAND_TIME;
-        }
-    }
+            implements Act {}
 
     /** Stops the clock-relevant time of one candidate until resumed; credited. */
-    record HoldCandidate(int number, Reason reason, String words) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.HOLD_CANDIDATE;
-        }
-    }
+    record HoldCandidate(int number, Reason reason, String words) implements Act {}
 
-    record ResumeCandidate(int number) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.RESUME_CANDIDATE;
-        }
-    }
+    record ResumeCandidate(int number) implements Act {}
 
     /** No new releases until resumed. */
-    record HoldCourse(Reason reason, String words) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.HOLD_COURSE;
-        }
-    }
+    record HoldCourse(Reason reason, String words) implements Act {}
 
-    record ResumeCourse() implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.RESUME_COURSE;
-        }
-    }
+    record ResumeCourse() implements Act {}
 
     /** Everyone stops where they are. Only the safety officer restarts. */
-    record StopAll(String words) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.STOP_ALL;
-        }
-    }
+    record StopAll(String words) implements Act {}
 
-    record Restart() implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.RESTART;
-        }
-    }
+    record Restart() implements Act {}
 
     /** The crew has put a station back in order. */
-    record StationReady(String station) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.STATION_READY;
-        }
-    }
+    record StationReady(String station) implements Act {}
 
     /** The candidate gives up the attempt. */
-    record Withdraw(int number, String words) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.WITHDRAW;
-        }
-    }
+    record Withdraw(int number, String words) implements Act {}
 
     /** The candidate did not come. */
-    record NoShow(int number) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.NO_SHOW;
-        }
-    }
+    record NoShow(int number) implements Act {}
 
     /** The result was told to the candidate. */
-    record Tell(int number) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.TELL;
-        }
-    }
+    record Tell(int number) implements Act {}
 
     /** Another proctor's device goes on with this candidate. */
-    record HandOver(int number, String proctorDevice) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.HAND_OVER;
-        }
-    }
+    record HandOver(int number, String proctorDevice) implements Act {}
 
     /** Makes a field unit blink. */
-    record Identify(String unit, int seconds) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.IDENTIFY;
-        }
-    }
+    record Identify(String unit, int seconds) implements Act {}
 
     /**
      * Compares two units' clocks by trips of one sensor each, the first unit's being the reference.
      */
     record BeginCalibration(String referenceUnit, int referenceSensor, String unit, int sensor)
-            implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.BEGIN_CALIBRATION;
-        }
-    }
+            implements Act {}
 
     /**
      * @param accept whether its result counts from now on; else it is given up
      */
-    record EndCalibration(boolean accept) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.END_CALIBRATION;
-        }
-    }
+    record EndCalibration(boolean accept) implements Act {}
 
     /**
      * Gives a station's trigger other guards for edges stamped from now on; those given with 0 are
@@ -225,44 +117,19 @@ public sealed interface Act {
             long withinMicros,
             long spacingMicros,
             String words)
-            implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.ADJUST_TRIGGER;
-        }
-    }
+            implements Act {}
 
     /** A station whose sensor is in trouble goes on all the same: its times are taken by hand. */
-    record GoOnByHand(String station, Reason reason, String words) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.GO_ON_BY_HAND;
-        }
-    }
+    record GoOnByHand(String station, Reason reason, String words) implements Act {}
 
     /** Words for the record, about a candidate or, with number 0, about the day. */
-    record Note(int number, String words) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.NOTE;
-        }
-    }
+    record Note(int number, String words) implements Act {}
 
     /** All splits of a candidate that nothing speaks against stand as shown. */
-    record ConfirmClean(int number) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.CONFIRM_CLEAN;
-        }
-    }
+    record ConfirmClean(int number) implements Act {}
 
     /** A passage counts for nothing: the named edge and that sensor's other edge of it. */
-    record Strike(String unit, String boot, long seq, Reason reason, String words) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.STRIKE;
-        }
-    }
+    record Strike(String unit, String boot, long seq, Reason reason, String words) implements Act {}
 
     /**
      * A passage, named by one of its edges, makes the mark of a point in a candidate's turn: it lay
@@ -277,73 +144,33 @@ public sealed interface Act {
             String point,
             Reason reason,
             String words)
-            implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.ASSIGN;
-        }
-    }
+            implements Act {}
 
     /** A mark that no sensor made, at a gateway time; it carries a hand's interval. */
     record AddMark(
             int number, String station, String point, long atMicros, Reason reason, String words)
-            implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.ADD_MARK;
-        }
-    }
+            implements Act {}
 
     /** A ruling does not stand any more; what it superseded stands again. */
-    record WithdrawRuling(int number, String station, long entry, String words) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.WITHDRAW_RULING;
-        }
-    }
+    record WithdrawRuling(int number, String station, long entry, String words) implements Act {}
 
     /** Something of the station broke under a candidate: held from the press on, credited. */
-    record EquipmentFault(int number, String station, String words) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.EQUIPMENT_FAULT;
-        }
-    }
+    record EquipmentFault(int number, String station, String words) implements Act {}
 
     /** One candidate stops for good, for medical or other reasons; never kept for later. */
-    record StopOne(int number, Reason reason, String words) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.STOP_ONE;
-        }
-    }
+    record StopOne(int number, Reason reason, String words) implements Act {}
 
     /** Two candidates who wait change places. */
-    record SwapOrder(int number, int otherNumber, Reason reason, String words) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.SWAP_ORDER;
-        }
-    }
+    record SwapOrder(int number, int otherNumber, Reason reason, String words) implements Act {}
 
     /**
      * Who is through or out runs the whole course again, for cause and after full rest: they wait
      * behind everybody, and the attempt before stays on record, void.
      */
-    record RunAgain(int number, Reason reason, String words) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.RUN_AGAIN;
-        }
-    }
+    record RunAgain(int number, Reason reason, String words) implements Act {}
 
     /** Somebody has seen what the heat watch says now, and goes on knowing it. */
-    record AcknowledgeHeat() implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.ACKNOWLEDGE_HEAT;
-        }
-    }
+    record AcknowledgeHeat() implements Act {}
 
     /**
      * A reading by hand, of the moment it was sent.
@@ -355,42 +182,17 @@ public sealed interface Act {
      */
     record HandReading(
             int centiCelsius, int centiPercent, Integer globeCentiCelsius, String instrument)
-            implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.HAND_READING;
-        }
-    }
+            implements Act {}
 
     /** Thunder was heard, or a flash seen: half an hour from now on nobody new is released. */
-    record LightningSeen() implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.LIGHTNING_SEEN;
-        }
-    }
+    record LightningSeen() implements Act {}
 
     /** A team that stands by was called away: with it gone nobody new is released. */
-    record TeamAway(Team team, String words) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.TEAM_AWAY;
-        }
-    }
+    record TeamAway(Team team, String words) implements Act {}
 
     /** A team is back, and what was left alone was looked at again. */
-    record TeamBack(Team team, String words) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.TEAM_BACK;
-        }
-    }
+    record TeamBack(Team team, String words) implements Act {}
 
     /** A gust as read off where people climb, mm/s; it stands until the next one. */
-    record GustRead(int millimetresPerSecond) implements Act {
-        @Override
-        public ActKind kind() {
-            return ActKind.GUST_READ;
-        }
-    }
+    record GustRead(int millimetresPerSecond) implements Act {}
 }

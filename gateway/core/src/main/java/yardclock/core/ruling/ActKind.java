@@ -1,7 +1,9 @@
 package yardclock.core.ruling;
 
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 
 /** Every act, with its word in JSON and the roles that may do it. */
@@ -47,6 +49,14 @@ public enum ActKind {
     TEAM_AWAY(Act.TeamAway.class, Role.COORDINATOR, Role.SAFETY, Role.CREW),
     TEAM_BACK(Act.TeamBack.class, Role.COORDINATOR, Role.SAFETY, Role.CREW);
 
+    private static final Map<Class<? extends Act>, ActKind> KINDS = new LinkedHashMap<>();
+
+    static {
+        for (ActKind kind : values()) {
+            KINDS.put(kind.type, kind);
+        }
+    }
+
     private final Class<? extends Act> type;
     private final Set<Role> roles;
 
@@ -56,6 +66,10 @@ public enum ActKind {
         for (Role role : roles) {
             this.roles.add(role);
         }
+    }
+
+    static ActKind of(Act act) {
+        return KINDS.get(act.getClass());
     }
 
     /** The record that carries this act. */
