@@ -54,21 +54,24 @@ const JOBS = {
     "words/on-bench",
     "words/on-clocks",
     "words/on-calibration",
+    "words/on-triggers",
     "jobs/trace-state",
     "jobs/clock-state",
     "jobs/calibration-state",
+    "jobs/trigger-state",
     "jobs/bench-strip",
     "jobs/bench-unit",
     "jobs/bench-clock",
     "jobs/bench-plots",
     "jobs/bench-calibration",
     "jobs/bench-by-hand",
+    "jobs/bench-triggers",
   ],
   leaderboard: COURSE_WORDS,
   front: ["jobs/front-entry", "lib/outbox-store"],
 };
 const SHARED = ["parts/stations", "lib/times"];
-const LOOKS = { bench: ["calibration", "plots"], watch: ["plots"] };
+const LOOKS = { bench: ["calibration", "plots", "triggers"], watch: ["plots"] };
 
 /** A style sheet that only one page wears; the page is shown when it is there, or failed. */
 function wear(look) {

@@ -9,6 +9,7 @@ import { strip } from "./bench-strip.js";
 import { unitCard } from "./bench-unit.js";
 import { calibration } from "./bench-calibration.js";
 import { byHand } from "./bench-by-hand.js";
+import { triggers } from "./bench-triggers.js";
 import { clocksToLookAt } from "./bench-clock.js";
 import { ClockPlots } from "./bench-plots.js";
 
@@ -45,7 +46,7 @@ class Bench extends Page {
         <p>${say("bench.trace-how", { seconds: this.spanSeconds })}</p>
         ${strip(frame.units, this.traces, this.now(), this.spanSeconds * 1e6)}
       </section>
-      ${calibration(this, frame)} ${byHand(frame)}
+      ${triggers(this, frame)} ${calibration(this, frame)} ${byHand(frame)}
       <section aria-labelledby="units">
         <h2 id="units">${say("bench.units")}</h2>
         ${frame.units.length === 0 ? html`<p>${say("bench.no-units")}</p>` : nothing}

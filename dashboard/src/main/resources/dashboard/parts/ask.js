@@ -1,6 +1,7 @@
 // One question at a time, over the middle of the page: a title, something to choose, perhaps
 // words, and one button that does it. Header and stop stay in reach, so this is no modal dialog;
-// what lies beneath is inert meanwhile, and the focus comes back to where it was.
+// what lies beneath is inert meanwhile, and the focus comes back to where it was. What is wrong
+// with an answer is said beside the buttons: a long question scrolls, and they stay in sight.
 import { html, nothing } from "lit";
 import { say } from "../lib/say.js";
 
@@ -13,14 +14,15 @@ export class Ask {
   }
 
   /**
-   * @param question {title, body?(answer), choices?: [[value, label]], chosen?, words?, yes?,
-   *     more? (a button of its own), check?(answer) → words of what is wrong, or null}
+   * @param question {title, body?(answer), choices?: [[value, label]], chosen?, words? (true, or
+   *     the key of another label), typed? (what the answer begins with), yes?, more? (a button of
+   *     its own), check?(answer) → words of what is wrong, or null}
    * @returns {choice, words, …} or null when the person went back
    */
   async put(question) {
     this.close(null);
     this.question = question;
-    this.answer = { choice: question.chosen ?? null, words: "" };
+    this.answer = { choice: question.chosen ?? null, words: "", ...question.typed };
     this.wrong = null;
     this.before = document.activeElement;
     this.beforeAct = this.before?.dataset.act;
@@ -71,14 +73,14 @@ export class Ask {
     return html`<h2 id="ask-title">${title}</h2>
       ${choices ? this.#choices(choices) : nothing}
       ${body ? body(this.answer) : nothing}
-      ${words ? this.#words() : nothing}
-      ${this.wrong ? html`<p class="wrong" role="alert">! ${this.wrong}</p>` : nothing}
+      ${words ? this.#words(words) : nothing}
       ${this.#end()}`;
   }
 
   #end() {
     const { choices, yes, more } = this.question;
     return html`<div class="row ask-end">
+      ${this.wrong ? html`<p class="wrong" role="alert">! ${this.wrong}</p>` : nothing}
       <button type="button" class="button" data-ask="back" @click=${() => this.close(null)}>
         ${say("ask.cancel")}
       </button>
@@ -111,8 +113,8 @@ export class Ask {
     </fieldset>`;
   }
 
-  #words() {
-    return html`<label class="field"><span>${say("ask.words")}</span>
+  #words(label) {
+    return html`<label class="field"><span>${say(label === true ? "ask.words" : label)}</span>
       <textarea
         rows="2"
         maxlength="500"

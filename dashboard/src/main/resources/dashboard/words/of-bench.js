@@ -3,5 +3,6 @@ import { learn } from "../words.js";
 import { onBench } from "./on-bench.js";
 import { onClocks } from "./on-clocks.js";
 import { onCalibration } from "./on-calibration.js";
+import { onTriggers } from "./on-triggers.js";
 
-learn({ ...onBench, ...onClocks, ...onCalibration });
+learn({ ...onBench, ...onClocks, ...onCalibration, ...onTriggers });

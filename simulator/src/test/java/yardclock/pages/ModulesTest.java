@@ -22,7 +22,8 @@ class ModulesTest {
                     "gap.test.js",
                     "trace.test.js",
                     "calibration.test.js",
-                    "clock.test.js");
+                    "clock.test.js",
+                    "triggers.test.js");
 
     @TestFactory
     Stream<DynamicTest> modules() {

@@ -54,19 +54,10 @@ record Scene(String name, String path, String role, String frame, String press) 
                 watch("watch-reading", "watch on running", "[data-act=hand-reading]"),
                 new Scene("board", "/board", "", "board on running", ""),
                 new Scene("board-held", "/board", "", "board-times on held", ""),
-                new Scene("bench", "/bench", "technician", "bench on running", ""),
-                new Scene(
-                        "bench-calibrating",
-                        "/bench",
-                        "technician",
-                        "bench-calibrating on running",
-                        ""),
-                new Scene(
-                        "bench-clock",
-                        "/bench",
-                        "technician",
-                        "bench on running",
-                        "[data-act=clock-fu-08]"),
+                bench("bench", "bench on running", ""),
+                bench("bench-calibrating", "bench-calibrating on running", ""),
+                bench("bench-clock", "bench on running", "[data-act=clock-fu-08]"),
+                bench("bench-adjust", "bench on running", "[data-act=adjust-mannequin-drag-start]"),
                 new Scene(
                         "leaderboard",
                         "/leaderboard",
@@ -88,6 +79,10 @@ record Scene(String name, String path, String role, String frame, String press) 
 
     private static Scene watch(String name, String frame, String press) {
         return new Scene(name, "/watch", "safety", frame, press);
+    }
+
+    private static Scene bench(String name, String frame, String press) {
+        return new Scene(name, "/bench", "technician", frame, press);
     }
 
     boolean isLive() {
