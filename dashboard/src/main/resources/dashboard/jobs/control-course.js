@@ -2,7 +2,7 @@
 import { html, nothing } from "lit";
 import { patch } from "../parts/stations.js";
 import { say } from "../lib/say.js";
-import { acts } from "../lib/acts.js";
+import { acts, reasonsFor } from "../lib/acts.js";
 import { minutesTenths, waited } from "../lib/times.js";
 import { hold, withdraw } from "./post-call.js";
 import { freeProctors } from "./control-state.js";
@@ -52,12 +52,14 @@ function notes(page, one) {
   if (one.heldSinceMicros >= 0) {
     said.push(say("control.held-for", { time: waited(one.heldSinceMicros, page.now()) }));
   }
+  if (one.startsAgain) said.push(say("control.starts-again"));
   if (one.splitsToRule > 0) said.push(say("control.to-rule", { count: one.splitsToRule }));
   return said.length > 0 ? html`<p>${said.join(", ")}</p>` : nothing;
 }
 
 function holdButton(page, one) {
   const name = `hold-${one.number}`;
+  if (one.startsAgain) return nothing;
   if (one.heldSinceMicros >= 0) {
     return page.button(name, say("control.resume-one"), () =>
       page.act(name, acts.resumeCandidate(one.number), { quiet: true }), {
@@ -86,6 +88,26 @@ async function more(page, frame, one) {
       <button type="button" class="button" data-act="withdraw" @click=${() => withdraw(page, one.number)}>
         ${say("call.withdraw")}
       </button>
+      ${one.canRunAgain ? html`<button
+        type="button"
+        class="button"
+        data-act="station-again"
+        @click=${() => stationAgain(page, frame, one)}
+      >${say("control.station-again")}</button>` : nothing}
     </div>`,
   });
+}
+
+async function stationAgain(page, frame, one) {
+  const index = frame.stations.findIndex((each) => each.id === one.canRunAgain) + 1;
+  const answer = await page.ask.put({
+    title: say("control.station-again-why", { number: one.number, index }),
+    body: () => html`<p>${say("control.station-again-what")}</p>`,
+    choices: reasonsFor.runAgain.map((reason) => [reason, say(`reason.${reason}`)]),
+    words: true,
+    yes: say("control.station-again-yes"),
+  });
+  if (!answer) return;
+  const act = acts.runStationAgain(one.number, one.canRunAgain, answer.choice, answer.words);
+  page.act(`again-${one.number}`, act, { quiet: true });
 }

@@ -47,7 +47,7 @@ function tapped(one, { station, point }) {
   // A checkpoint before any start known here: a sensor saw the start, or will not have to.
   const checkpoints = at.checkpoints.map((each) =>
     each.id === point ? { ...each, seen: Math.min(each.count, each.seen + 1) } : each);
-  return { ...one, phase: "at-station", station: { ...at, started: true, checkpoints } };
+  return { ...one, phase: "at-station", startsAgain: false, station: { ...at, started: true, checkpoints } };
 }
 
 /** The stations lie ahead in course order; after the last one only the gateway can go on. */

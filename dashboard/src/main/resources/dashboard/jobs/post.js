@@ -78,6 +78,9 @@ class Post extends LinkedPost {
       <h3>${text(at.name)}</h3>
       ${alone ? nothing : html`<p>${text(at.task)}</p>`}
       ${leftBehind(candidate, at)}
+      ${candidate.startsAgain ? html`<p class="put-right" role="status"><span aria-hidden="true">↻ </span>${say(
+        "post.starts-again",
+      )}</p>` : nothing}
       ${at.started ? nothing : this.#readiness(at)}
       ${at.started && unseen.length === 0 ? html`<p>${at.finishJudged
         ? say("post.finish-judged")
@@ -98,7 +101,8 @@ class Post extends LinkedPost {
   }
 
   #zones(candidate) {
-    if (candidate.phase === "held") return html`<div class="zones">${resumeZone(this, candidate)}</div>`;
+    const isHeld = candidate.phase === "held" && !candidate.startsAgain;
+    if (isHeld) return html`<div class="zones">${resumeZone(this, candidate)}</div>`;
     // Without a link nobody sounds the horn: the start is given by voice, and tapped.
     const before = candidate.phase === "released" && !this.isAlone();
     return html`<div class="zones">

@@ -55,6 +55,9 @@ export const acts = {
   teamAway: (team, words) => ({ act: "team-away", team, words }),
   teamBack: (team, words) => ({ act: "team-back", team, words }),
   runAgain: (number, reason, words) => ({ act: "run-again", number, reason, words }),
+  runStationAgain: (number, station, reason, words) => ({
+    act: "run-station-again", number, station, reason, words,
+  }),
   swapOrder: (number, otherNumber, reason, words) => ({
     act: "swap-order", number, otherNumber, reason, words,
   }),

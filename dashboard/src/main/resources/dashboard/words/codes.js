@@ -88,6 +88,10 @@ export const codes = {
     "This candidate is not on the course.",
     "Este candidato no está en el recorrido.",
   ],
+  "refusal.clock-starts-here": [
+    "The clock started at this station: only the whole course can be run again.",
+    "El reloj empezó en esta estación: solo se puede repetir todo el recorrido.",
+  ],
   "refusal.no-such-split": [
     "There is no such split to rule on.",
     "No hay tal parcial por decidir.",
@@ -139,6 +143,10 @@ export const codes = {
   ],
   "refusal.already-held": ["This is on hold already.", "Esto ya está en pausa."],
   "refusal.not-held": ["This is not on hold.", "Esto no está en pausa."],
+  "refusal.hold-ends-at-start": [
+    "This hold ends when the candidate starts the station again.",
+    "Esta pausa acaba cuando el aspirante empieza de nuevo la estación.",
+  ],
   "refusal.not-stopped": ["The course is not stopped.", "El recorrido no está detenido."],
   "refusal.not-done": ["There is no result to tell yet.", "Aún no hay resultado que comunicar."],
   "refusal.already-told": [

@@ -63,6 +63,17 @@ export const onControl = {
   "control.more": ["More", "Más"],
   "control.more-title": ["Number {number}", "Número {number}"],
   "control.hand-over": ["Hand over to {person}", "Pasar a {person}"],
+  "control.station-again": ["Run this station again", "Repetir esta estación"],
+  "control.station-again-why": [
+    "Number {number} runs station {index} again: why?",
+    "El número {number} repite la estación {index}: ¿por qué?",
+  ],
+  "control.station-again-what": [
+    "Their turn there is set aside and stays on record. The hold ends when they start again.",
+    "Su turno allí no cuenta y consta en el registro. La pausa acaba cuando empiezan de nuevo.",
+  ],
+  "control.station-again-yes": ["Run it again", "Repetirla"],
+  "control.starts-again": ["starts the station again", "empieza de nuevo la estación"],
   "control.to-rule": ["splits to rule on: {count}", "parciales por decidir: {count}"],
   "control.calls": ["warnings {warnings}, faults {faults}", "avisos {warnings}, faltas {faults}"],
   "control.held-for": ["on hold {time}", "en pausa {time}"],

@@ -38,6 +38,10 @@ export const onPost = {
   "zone.held": ["On hold", "En pausa"],
   "zone.held-how": ["the time is credited", "el tiempo se abona"],
 
+  "post.starts-again": [
+    "Start this station again when it is ready. The hold ends at the start.",
+    "Empiece de nuevo esta estación cuando esté lista. La pausa acaba al empezar.",
+  ],
   "post.put-right": [
     "Not seen yet: {names}. The candidate can still go back.",
     "Aún no visto: {names}. El candidato todavía puede volver.",

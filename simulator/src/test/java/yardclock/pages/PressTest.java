@@ -162,6 +162,36 @@ class PressTest extends WithPresses {
     }
 
     @Test
+    void control_lets_one_who_is_held_run_a_station_again_with_a_reason() {
+        try (Tablet tablet = show("control")) {
+            Page page = tablet.page();
+            page.click("[data-act=more-17]");
+            assertThat(page.locator("[data-act=withdraw]")).hasCount(1);
+            assertThat(page.locator("[data-act=station-again]")).hasCount(0);
+            page.keyboard().press("Escape");
+            page.click("[data-act=more-14]");
+            page.click("[data-act=station-again]");
+            page.click("label:has([value=equipment-fault])");
+            page.fill("textarea", "wheel came off");
+            page.click("[data-ask=yes]");
+            awaitActs(
+                    new Act.RunStationAgain(
+                            14, "fan-carry", Reason.EQUIPMENT_FAULT, "wheel came off"));
+        }
+    }
+
+    @Test
+    void who_runs_a_station_again_is_started_there_and_not_resumed() {
+        try (Tablet tablet = show("post-again")) {
+            Page page = tablet.page();
+            assertThat(page.locator("[data-act=resume]")).hasCount(0);
+            assertThat(page.locator(".who-station")).containsText("The hold ends at the start");
+            pressWhenSettled(page, "[data-act=mark]");
+            awaitActs(new Act.Tap(17, "pike-poles", "start"));
+        }
+    }
+
+    @Test
     void the_crews_ready_waits_for_the_last_contact() {
         try (Tablet tablet = show("crew")) {
             assertThat(tablet.page().locator("[data-act=ready-rope-bag]"))

@@ -25,6 +25,7 @@ record Scene(String name, String path, String role, String frame, String press) 
                 post("post-walking", "post-walking on running", ""),
                 post("post-call", "post-seen on running", "[data-act=call]"),
                 post("post-held", "post-held on running", ""),
+                post("post-again", "post-again on running", ""),
                 post("post-splits", "post-splits on running", ""),
                 post("post-rule", "post-splits on running", "[data-act=other-mannequin-drag]"),
                 post("post-done", "post-done on running", ""),

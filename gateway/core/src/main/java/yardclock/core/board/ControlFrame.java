@@ -39,6 +39,8 @@ public record ControlFrame(
      * @param station the station they are at or walk to
      * @param startedMicros gateway time of the first start, or −1
      * @param heldSinceMicros gateway time of the hold in force, or −1
+     * @param startsAgain whether that hold ends when they start the station again
+     * @param canRunAgain the station they can run again now, or empty
      */
     public record OnCourse(
             int number,
@@ -48,6 +50,8 @@ public record ControlFrame(
             String proctor,
             long startedMicros,
             long heldSinceMicros,
+            boolean startsAgain,
+            String canRunAgain,
             int warnings,
             int faults,
             int splitsToRule) {}

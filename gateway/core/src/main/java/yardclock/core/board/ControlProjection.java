@@ -113,9 +113,20 @@ public final class ControlProjection {
                 picture.person(attempt.proctorDevice()),
                 startedMicros(attempt),
                 heldSinceMicros(attempt),
+                attempt.startsAgain(),
+                canRunAgain(attempt),
                 (int) calls.stream().filter(c -> !c.fault()).count(),
                 (int) calls.stream().filter(CalledCriterion::fault).count(),
                 isFinished ? (int) attempt.turns().stream().filter(t -> !t.isRuled()).count() : 0);
+    }
+
+    private String canRunAgain(Attempt attempt) {
+        boolean isHeld = attempt.isHeld() && !attempt.startsAgain();
+        return attempt.lastTurn()
+                .filter(turn -> isHeld && !turn.isRuled())
+                .filter(turn -> course.plan().indexOf(turn.station().id()) > 0)
+                .map(turn -> turn.station().id())
+                .orElse("");
     }
 
     static long startedMicros(Attempt attempt) {

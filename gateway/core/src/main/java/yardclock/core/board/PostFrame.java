@@ -27,6 +27,7 @@ public record PostFrame(
      * @param revision give it back as {@code basis} with a ruling
      * @param canGiveStart whether the start signal can be asked for now
      * @param signalPendingSinceMicros the start signal was asked for and has not come yet; or −1
+     * @param startsAgain held until they start the station again
      * @param station null when the course is done
      * @param ahead the stations after this one in course order: a page that loses its link goes on
      *     by them
@@ -39,6 +40,7 @@ public record PostFrame(
             long revision,
             boolean canGiveStart,
             long signalPendingSinceMicros,
+            boolean startsAgain,
             At station,
             List<At> ahead,
             List<Warning> calls,

@@ -50,6 +50,7 @@ public final class PostProjection {
                 attempt.revision(),
                 canGiveStart(attempt),
                 course.isSignalPending(attempt) ? attempt.signalAskedMicros() : -1,
+                attempt.startsAgain(),
                 isThrough ? null : at(attempt, attempt.stationIndex()),
                 isThrough ? List.of() : ahead(attempt),
                 calls(attempt),

@@ -169,6 +169,13 @@ public sealed interface Act {
      */
     record RunAgain(int number, Reason reason, String words) implements Act {}
 
+    /**
+     * One who is held runs a station again, after an equipment fault: its turn is set aside and
+     * stays on record, and the hold ends at the new start.
+     */
+    record RunStationAgain(int number, String station, Reason reason, String words)
+            implements Act {}
+
     /** Somebody has seen what the heat watch says now, and goes on knowing it. */
     record AcknowledgeHeat() implements Act {}
 

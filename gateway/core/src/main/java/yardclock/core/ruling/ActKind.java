@@ -42,6 +42,7 @@ public enum ActKind {
     STOP_ONE(Act.StopOne.class, Role.values()),
     SWAP_ORDER(Act.SwapOrder.class, Role.COORDINATOR),
     RUN_AGAIN(Act.RunAgain.class, Role.COORDINATOR),
+    RUN_STATION_AGAIN(Act.RunStationAgain.class, Role.COORDINATOR),
     ACKNOWLEDGE_HEAT(Act.AcknowledgeHeat.class, Role.COORDINATOR, Role.SAFETY),
     HAND_READING(Act.HandReading.class, Role.COORDINATOR, Role.SAFETY),
     LIGHTNING_SEEN(Act.LightningSeen.class, Role.values()),

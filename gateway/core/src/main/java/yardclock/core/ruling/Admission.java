@@ -84,7 +84,8 @@ final class Admission {
                     against.addAll(TriggerAdmission.against((Act.AdjustTrigger) act, course));
             case GO_ON_BY_HAND -> goOnByHand((Act.GoOnByHand) act);
             case NOTE -> note((Act.Note) act);
-            case CONFIRM_CLEAN, STRIKE, ASSIGN, ADD_MARK, WITHDRAW_RULING -> evidence.check(act);
+            case CONFIRM_CLEAN, STRIKE, ASSIGN, ADD_MARK, WITHDRAW_RULING, RUN_STATION_AGAIN ->
+                    evidence.check(act);
             case EQUIPMENT_FAULT -> equipmentFault((Act.EquipmentFault) act);
             case STOP_ONE -> stopOne((Act.StopOne) act);
             case SWAP_ORDER -> swap((Act.SwapOrder) act);
@@ -258,6 +259,7 @@ final class Admission {
         Attempt attempt = candidate(number);
         refuseIf(isStopped(), Refusal.STOPPED);
         refuseIf(attempt != null && !attempt.isHeld(), Refusal.NOT_HELD);
+        refuseIf(attempt != null && attempt.startsAgain(), Refusal.HOLD_ENDS_AT_START);
     }
 
     private void holdCourse(String words) {

@@ -19,6 +19,7 @@ import yardclock.core.run.RuledBy;
 import yardclock.core.run.Ruling;
 import yardclock.core.run.SplitMovements;
 import yardclock.core.run.SplitReadings;
+import yardclock.core.run.StationAgain;
 import yardclock.core.run.StationRun;
 import yardclock.core.run.TabletPress;
 import yardclock.core.run.Turn;
@@ -86,6 +87,7 @@ final class Carrying {
             case STOP_ONE -> stopOne((Act.StopOne) act);
             case SWAP_ORDER -> swap((Act.SwapOrder) act);
             case RUN_AGAIN -> runAgain((Act.RunAgain) act);
+            case RUN_STATION_AGAIN -> runStationAgain((Act.RunStationAgain) act);
             case ACKNOWLEDGE_HEAT, HAND_READING, LIGHTNING_SEEN, GUST_READ ->
                     HeatActs.carryOut(act, who, situation.heat(), nowMicros);
             case TEAM_AWAY, TEAM_BACK ->
@@ -218,6 +220,13 @@ final class Carrying {
                 attempt(act.number()),
                 OutcomeKind.VOID_RE_RUN.word(),
                 "Void, to be run again: " + who.person() + ", " + why);
+    }
+
+    private void runStationAgain(Act.RunStationAgain act) {
+        StationRun run = situation.course().station(act.station()).orElseThrow();
+        String why = words(act.reason(), act.words());
+        new StationAgain(situation.course(), nowMicros, out)
+                .setAside(attempt(act.number()), run, who.person() + ", " + why);
     }
 
     private Turn turn(Attempt attempt, String station) {

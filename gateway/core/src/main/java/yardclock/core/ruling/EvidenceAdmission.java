@@ -2,6 +2,7 @@ package yardclock.core.ruling;
 
 import yardclock.core.passage.EdgeKey;
 import yardclock.core.run.Attempt;
+import yardclock.core.run.CourseRun;
 import yardclock.core.run.PassageAt;
 import yardclock.core.run.Ruling;
 import yardclock.core.run.StationRun;
@@ -26,6 +27,7 @@ final class EvidenceAdmission {
             case ASSIGN -> assign((Act.Assign) act);
             case ADD_MARK -> addMark((Act.AddMark) act);
             case WITHDRAW_RULING -> withdraw((Act.WithdrawRuling) act);
+            case RUN_STATION_AGAIN -> runStationAgain((Act.RunStationAgain) act);
             default -> throw new IllegalStateException("not on evidence: " + act.kind());
         }
     }
@@ -106,6 +108,32 @@ final class EvidenceAdmission {
         admission.refuseIf(isAhead, Refusal.TIME_NOT_PLAUSIBLE);
         if (turn != null) {
             open(turn);
+        }
+    }
+
+    /** Only the station they are at, or have just left, and only while they are held. */
+    private void runStationAgain(Act.RunStationAgain act) {
+        admission.words(act.words());
+        Attempt attempt = admission.candidate(act.number());
+        StationRun run = admission.station(act.station());
+        CourseRun course = admission.course();
+        admission.refuseIf(course.status() == CourseRun.Course.STOPPED, Refusal.STOPPED);
+        if (attempt == null || run == null) {
+            return;
+        }
+        admission.notEnded(attempt, false);
+        admission.refuseIf(!attempt.isOnCourse(), Refusal.NOT_ON_COURSE);
+        admission.refuseIf(!attempt.isHeld(), Refusal.NOT_HELD);
+        admission.refuseIf(attempt.startsAgain(), Refusal.HOLD_ENDS_AT_START);
+        boolean isFirst = course.plan().indexOf(act.station()) == 0;
+        admission.refuseIf(isFirst, Refusal.CLOCK_STARTS_HERE);
+        Turn last =
+                attempt.lastTurn()
+                        .filter(turn -> turn.station().id().equals(act.station()))
+                        .orElse(null);
+        admission.refuseIf(last == null && !attempt.startsAgain(), Refusal.NO_SUCH_SPLIT);
+        if (last != null) {
+            open(last);
         }
     }
 

@@ -54,6 +54,13 @@ public final class Attempt {
     private Shift keptShift;
 
     final List<Turn> turns = new ArrayList<>();
+
+    /** Turns at stations that were run again: on record, and counted in nothing. */
+    final List<Turn> setAside = new ArrayList<>();
+
+    /** A station is to be run again; its start ends the hold. */
+    boolean startsAgain;
+
     final List<Hold> holds = new ArrayList<>();
     final List<CalledCriterion> calls = new ArrayList<>();
 
@@ -126,6 +133,23 @@ public final class Attempt {
         return turns;
     }
 
+    /** Those that were set aside as well. */
+    public List<Turn> allTurns() {
+        List<Turn> all = new ArrayList<>(setAside);
+        all.addAll(turns);
+        return all;
+    }
+
+    /** The newest of those that count. */
+    public Optional<Turn> lastTurn() {
+        return turns.isEmpty() ? Optional.empty() : Optional.of(turns.get(turns.size() - 1));
+    }
+
+    /** Held until the start of a station that is run again. */
+    public boolean startsAgain() {
+        return startsAgain;
+    }
+
     public List<Hold> holds() {
         return holds;
     }
@@ -154,7 +178,7 @@ public final class Attempt {
     }
 
     boolean has(TabletPress press) {
-        return turns.stream().anyMatch(turn -> turn.taps.has(press))
+        return allTurns().stream().anyMatch(turn -> turn.taps.has(press))
                 || holds.stream().anyMatch(hold -> hold.has(press))
                 || calls.stream().anyMatch(call -> call.press() == press);
     }
@@ -276,6 +300,7 @@ public final class Attempt {
                 + " "
                 + calls
                 + " "
-                + turns;
+                + turns
+                + (setAside.isEmpty() ? "" : " " + startsAgain + " set aside " + setAside);
     }
 }

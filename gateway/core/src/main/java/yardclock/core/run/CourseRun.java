@@ -173,6 +173,7 @@ public final class CourseRun {
                 for (Turn turn : run.turns()) {
                     Attempt attempt = turn.owner;
                     if (attempt != null && settling.settle(turn, unit, attempt)) {
+                        StationAgain.follow(turn, lines);
                         settled.add(attempt);
                     }
                 }

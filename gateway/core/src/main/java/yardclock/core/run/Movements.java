@@ -137,15 +137,10 @@ public final class Movements {
         attempt.endedWords = words;
         attempt.end(course.plan);
         attempt.signalAskedMicros = -1;
+        attempt.startsAgain = false;
         attempt.revision++;
-        attempt.turns.stream().filter(turn -> !turn.isRuled()).forEach(Movements::close);
+        attempt.turns.stream().filter(turn -> !turn.isRuled()).forEach(Turn::close);
         course.stations.values().forEach(run -> course.leaveStation(attempt, run, nowMicros, out));
-    }
-
-    private static void close(Turn turn) {
-        turn.isClosed = true;
-        turn.touch();
-        turn.wakeMicros = Long.MAX_VALUE;
     }
 
     public void tell(Attempt attempt) {

@@ -66,7 +66,10 @@ public final class Turn {
     /** A start without a time was not before this: the candidate was elsewhere, or not sent. */
     long untimedFromMicros;
 
-    /** The attempt ended here before its time: what comes after changes nothing. */
+    /** Which of its owner's holds its start ended: the station was run again. −1 for none. */
+    int endsHold = -1;
+
+    /** The attempt ended here before its time, or runs the station again. */
     boolean isClosed;
 
     /** When this turn must be judged again though nothing happens; MAX for never. */
@@ -101,6 +104,13 @@ public final class Turn {
     void touch() {
         causes = null;
         isFinal = false;
+    }
+
+    /** What comes after changes nothing. */
+    void close() {
+        isClosed = true;
+        touch();
+        wakeMicros = Long.MAX_VALUE;
     }
 
     TurnCauses causes(Supplier<TurnCauses> anew) {
@@ -329,7 +339,7 @@ public final class Turn {
                 startReadings + "/" + finishReadings + "/" + times,
                 late + "/" + lateMicros + "/" + isPassed,
                 String.valueOf(disagrees),
-                String.valueOf(isClosed),
+                isClosed + (endsHold < 0 ? "" : "/" + endsHold),
                 Long.toString(startFromMicros),
                 Long.toString(wakeMicros),
                 Integer.toString(unassigned),

@@ -145,6 +145,7 @@ final class TurnJudge {
         attempt.signalAskedMicros = -1;
         attempt.revision++;
         run.moveTo(StationRun.State.IN_USE, nowMicros);
+        new StationAgain(course, nowMicros, out).begun(turn);
         out.conclude(fact(FactKind.MARK_PROPOSED, turn, START, start, sourceOf(start)));
         out.conclude(Fact.of(FactKind.STATION_IN_USE, turn.number, turn.station.id(), ""));
     }
@@ -157,6 +158,7 @@ final class TurnJudge {
             doubt(turn, START, turn.start, out);
         } else if (start != null && !start.isSame(turn.start)) {
             turn.start = start;
+            StationAgain.follow(turn, course.lines);
             turn.times.compareOnOneClock(course.clocks);
             tellChanged(turn, START, start, out);
         }

@@ -242,6 +242,7 @@ final class RandomYard {
             case STOP_ONE -> new Act.StopOne(number, reason, words);
             case SWAP_ORDER -> new Act.SwapOrder(number, number(), reason, words);
             case RUN_AGAIN -> new Act.RunAgain(number, reason, words);
+            case RUN_STATION_AGAIN -> new Act.RunStationAgain(number, station, reason, words);
             case ACKNOWLEDGE_HEAT -> new Act.AcknowledgeHeat();
             case HAND_READING ->
                     new Act.HandReading(random.nextInt(4_500), random.nextInt(11_000), null, words);

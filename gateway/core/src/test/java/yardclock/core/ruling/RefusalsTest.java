@@ -40,6 +40,7 @@ class RefusalsTest {
             case TEAM_AWAY, ALREADY_AWAY, NOT_AWAY -> standBy(refusal);
             case NOT_YOUR_CANDIDATE, NOT_RELEASED, ALREADY_STARTED, NOT_ON_COURSE -> where(refusal);
             case NO_SUCH_SPLIT, ALREADY_RULED, OUT_OF_DATE -> split(refusal);
+            case CLOCK_STARTS_HERE, HOLD_ENDS_AT_START -> stationAgain(refusal);
             case NO_SUCH_EDGE -> takeBack(new Act.Strike("u1", "b", 99, Reason.OTHER, ""));
             case PASSAGE_ELSEWHERE -> hornAsFinish();
             case NO_SUCH_RULING -> takeBack(new Act.WithdrawRuling(101, "walk", 1, ""));
@@ -158,6 +159,22 @@ class RefusalsTest {
         return refusal == Refusal.ALREADY_STARTED
                 ? yard.rule("proctor1", new Act.GiveStart(101))
                 : yard.rule("proctor2", new Act.Tap(101, "walk", "cap"));
+    }
+
+    private Verdict stationAgain(Refusal refusal) {
+        walk.release().station("walk");
+        boolean isFirst = refusal == Refusal.CLOCK_STARTS_HERE;
+        String station = isFirst ? "walk" : "drag";
+        if (!isFirst) {
+            walk.after(5).station("drag");
+        }
+        yard.ok("proctor1", new Act.EquipmentFault(101, station, ""));
+        Act again = new Act.RunStationAgain(101, station, Reason.EQUIPMENT_FAULT, "");
+        if (isFirst) {
+            return yard.rule("coordinator1", again);
+        }
+        yard.ok("coordinator1", again);
+        return yard.rule("coordinator1", new Act.ResumeCandidate(101));
     }
 
     private Verdict hornAsFinish() {

@@ -54,6 +54,7 @@ class RolesTest {
             stop-one           C T P W S
             swap-order         C - - - -
             run-again          C - - - -
+            run-station-again  C - - - -
             acknowledge-heat   C - - - S
             hand-reading       C - - - S
             lightning-seen     C T P W S
@@ -139,6 +140,8 @@ class RolesTest {
             case STOP_ONE -> new Act.StopOne(101, Reason.MEDICAL, "");
             case SWAP_ORDER -> new Act.SwapOrder(101, 102, Reason.OTHER, "");
             case RUN_AGAIN -> new Act.RunAgain(101, Reason.EQUIPMENT_FAULT, "");
+            case RUN_STATION_AGAIN ->
+                    new Act.RunStationAgain(101, "drag", Reason.EQUIPMENT_FAULT, "");
             case ACKNOWLEDGE_HEAT -> new Act.AcknowledgeHeat();
             case HAND_READING -> new Act.HandReading(2_500, 5_000, null, "sling psychrometer");
             case LIGHTNING_SEEN -> new Act.LightningSeen();

@@ -38,7 +38,7 @@ public final class Inclusion implements Predicate<Entry> {
         whole.rulings.stream()
                 .filter(Play.Ruled::isRefusedAdjustment)
                 .forEach(ruled -> refusedAdjustments.add(ruled.entry().number()));
-        whole.attempt().ifPresent(attempt -> attempt.turns().forEach(this::addEdges));
+        whole.attempt().ifPresent(attempt -> attempt.allTurns().forEach(this::addEdges));
     }
 
     /** For the number of a play over the whole journal. */

@@ -49,7 +49,8 @@ final class Writing {
     }
 
     Timeline timeline() {
-        List<Turn> turns = attempt.map(Attempt::turns).orElse(List.of());
+        List<Turn> counted = attempt.map(Attempt::turns).orElse(List.of());
+        List<Turn> turns = attempt.map(Attempt::allTurns).orElse(List.of());
         List<Timeline.EdgeLine> edges = new ArrayList<>();
         turns.forEach(turn -> edges(turn, edges));
         edges.sort(Comparator.comparingLong(Timeline.EdgeLine::micros));
@@ -57,7 +58,7 @@ final class Writing {
                 play.number,
                 made(),
                 standing(),
-                turns.stream().map(this::turn).toList(),
+                counted.stream().map(this::turn).toList(),
                 edges,
                 rulings(turns),
                 play.facts.stream().filter(this::isShown).toList(),

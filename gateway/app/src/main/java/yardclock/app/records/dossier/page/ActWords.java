@@ -178,6 +178,8 @@ final class ActWords {
             case TEAM_AWAY -> view.say("called a team away", "avisó que un equipo se fue");
             case TEAM_BACK -> view.say("called a team back", "avisó que un equipo volvió");
             case RUN_AGAIN -> view.say("granted a re-run", "concedió repetir el recorrido");
+            case RUN_STATION_AGAIN ->
+                    view.say("granted a re-run of the station", "concedió repetir la estación");
             default -> throw new IllegalStateException("an act without words: " + kind);
         };
     }
