@@ -27,7 +27,8 @@ import java.util.function.Function;
             CheckCommand.class,
             ClockCommand.class,
             DossierCommand.class,
-            HeatCommand.class
+            HeatCommand.class,
+            RejudgeCommand.class
         },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {"0:done", "1:refused, with a sentence that says why", "2:wrong usage"})

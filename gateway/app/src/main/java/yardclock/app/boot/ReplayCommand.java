@@ -8,11 +8,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-import yardclock.app.journal.JournalReader;
-import yardclock.app.journal.JournalRefusedException;
 import yardclock.app.json.Json;
-import yardclock.core.engine.Engine;
-import yardclock.core.engine.Entry;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -43,40 +39,14 @@ final class ReplayCommand implements Callable<Integer> {
         if (last != null && last < 1) {
             throw new RefusedException("--entries " + last + ": a journal begins with entry 1.");
         }
-        Engine engine = new Engine();
-        try (JournalReader reader = JournalReader.open(file)) {
-            long entries = reader.entries(entry -> apply(engine, entry));
-            if (last != null && last > entries) {
-                throw new RefusedException("The journal has " + entries + " entries only.");
-            }
-            ObjectNode line = Json.mapper().createObjectNode();
-            line.put("entries", engine.lastEntry()).put("digest", engine.digest());
-            spec.commandLine().getOut().println(line);
-            return 0;
-        } catch (JournalRefusedException | RulesFailedException e) {
-            throw new RefusedException(e.getMessage(), e);
+        Replayed replayed = Replayed.of(file, last == null ? Long.MAX_VALUE : last);
+        if (last != null && last > replayed.entries()) {
+            throw new RefusedException("The journal has " + replayed.entries() + " entries only.");
         }
-    }
-
-    private void apply(Engine engine, Entry entry) {
-        if (last != null && entry.number() > last) {
-            return;
-        }
-        try {
-            engine.apply(entry);
-        } catch (RuntimeException e) {
-            throw new RulesFailedException(entry, e);
-        }
-    }
-
-    /** Carries the entry at which the rules failed out of the reading. */
-    private static final class RulesFailedException extends RuntimeException {
-        private static final long serialVersionUID = 1;
-
-        RulesFailedException(Entry entry, RuntimeException cause) {
-            super(
-                    "The rules of this version fail at entry " + entry.number() + ": " + cause,
-                    cause);
-        }
+        ObjectNode line = Json.mapper().createObjectNode();
+        line.put("entries", replayed.engine().lastEntry());
+        line.put("digest", replayed.engine().digest());
+        spec.commandLine().getOut().println(line);
+        return 0;
     }
 }

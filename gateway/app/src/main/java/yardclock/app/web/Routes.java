@@ -53,6 +53,7 @@ final class Routes {
             TabletClockDesk tabletClock,
             LiveDesk live,
             ClockDesk clock,
+            RejudgeDesk rejudge,
             PaperDesk paper,
             FileDesk files) {}
 
@@ -61,6 +62,8 @@ final class Routes {
         routes.access(desks);
         routes.live(desks.live());
         routes.get("/api/clock/{unit}", EnumSet.of(TECHNICIAN, COORDINATOR), desks.clock()::clock);
+        Set<Permit> bench = EnumSet.of(TECHNICIAN, COORDINATOR);
+        routes.post("/api/bench/rejudge", bench, desks.rejudge()::ask);
         routes.paper(desks.paper());
         routes.pages(desks.files());
         return List.copyOf(routes.table);

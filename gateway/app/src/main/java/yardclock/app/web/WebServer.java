@@ -80,6 +80,7 @@ public final class WebServer implements AutoCloseable {
                 new TabletClockDesk(exchanges, live, bodies, commits, refusals),
                 new LiveDesk(live, ports, refusals),
                 new ClockDesk(ports, refusals),
+                new RejudgeDesk(ports, bodies, refusals),
                 new PaperDesk(ports, refusals),
                 new FileDesk(new WebFiles(), refusals));
     }

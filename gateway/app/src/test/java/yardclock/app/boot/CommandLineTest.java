@@ -17,6 +17,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 
 class CommandLineTest {
@@ -26,7 +27,7 @@ class CommandLineTest {
     private final StringWriter err = new StringWriter();
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "serve", "replay", "journal", "check"})
+    @ValueSource(strings = {"", "serve", "replay", "journal", "check", "rejudge"})
     void explainsItselfWhenAsked(String command) {
         String[] arguments =
                 command.isEmpty() ? new String[] {"--help"} : new String[] {command, "--help"};
@@ -50,6 +51,8 @@ class CommandLineTest {
                 "serve --speed 61",
                 "serve --speed fast",
                 "replay",
+                "rejudge --journal some.db --station s",
+                "rejudge --journal some.db --station s --point start --guard minBlock=soon",
                 "journal some.db --as yaml",
                 "check"
             })
@@ -110,6 +113,24 @@ class CommandLineTest {
         assertThat(run("replay", file, "--entries", "3")).isEqualTo(1);
         assertThat(err.toString()).contains("The journal has 2 entries only.");
         assertThat(run("replay", file, "--entries", "0")).isEqualTo(1);
+    }
+
+    @Test
+    void refusesToRejudgeByWhatIsNoGuardOrNoPlan() throws Exception {
+        String file = filledJournal();
+        assertThat(rejudge(file, "--guard", "patience=5")).isEqualTo(1);
+        assertThat(err.toString()).contains("--guard patience=5 is none of lockout, staysFor");
+        assertThat(rejudge(file, "--guard", "minBlock=-5")).isEqualTo(1);
+        assertThat(err.toString()).contains("--guard minBlock=-5 is no time from 0");
+        assertThat(rejudge(file)).isEqualTo(1);
+        assertThat(err.toString()).contains("No exam plan is loaded.");
+    }
+
+    private int rejudge(String file, String... more) {
+        List<String> all = new ArrayList<>(List.of("rejudge", "--journal", file));
+        all.addAll(List.of("--station", "mannequin-drag", "--point", "start"));
+        all.addAll(List.of(more));
+        return run(all.toArray(String[]::new));
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -11,8 +12,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 import yardclock.app.json.Json;
+import yardclock.core.course.GuardTimes;
 import yardclock.core.ruling.Role;
 
+import java.lang.reflect.RecordComponent;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.Map;
@@ -86,6 +89,7 @@ class DescribedAnswersTest {
         JsonNode clock = document("GET /api/clock/{unit}", "/api/clock/fu-02", Role.TECHNICIAN);
         assertThat(clock.at("/trace/envelope")).isNotEmpty();
         answer("GET /api/clock/{unit}", day.get("/api/clock/fu-99", Role.TECHNICIAN));
+        rejudged();
         document("GET /api/plan", "/api/plan", Role.CREW);
         document("GET /api/state", "/api/state", null);
         assertThat(day.get("/api/results.csv", Role.SAFETY).body())
@@ -105,6 +109,33 @@ class DescribedAnswersTest {
         for (JsonNode enrolment : day.enrolled().values()) {
             valid("POST /api/enrol", "200", enrolment);
         }
+    }
+
+    /** Nobody stood on the mat for nine seconds: that rule would have seen no start. */
+    private void rejudged() throws Exception {
+        JsonNode found = rejudged("mannequin-drag", "stoodForMicros", 9_000_000);
+        assertThat(found.path("judged").asInt()).isEqualTo(1);
+        JsonNode line = found.at("/changed/0");
+        assertThat(line.at("/before/splitMicros").asLong())
+                .isPositive()
+                .isEqualTo(line.path("standsMicros").asLong());
+        assertThat(line.at("/after/label").asText()).isEqualTo("look");
+        assertThat(line.path("state").asText()).isEqualTo("confirmed");
+        assertThat(rejudged("moat", "stoodForMicros", 1).path("refused").asText())
+                .isEqualTo("unknown-station");
+        assertThat(rejudged("mannequin-drag", "stoodForMicros", -1).path("words").asText())
+                .contains("“stoodForMicros” must be a whole number from 0");
+    }
+
+    private JsonNode rejudged(String station, String guard, long micros) throws Exception {
+        ObjectNode question = Json.mapper().createObjectNode();
+        question.put("station", station).put("point", "start");
+        for (RecordComponent each : GuardTimes.class.getRecordComponents()) {
+            question.put(each.getName(), 0);
+        }
+        String body = question.put(guard, micros).toString();
+        return answer(
+                "POST /api/bench/rejudge", day.post("/api/bench/rejudge", Role.TECHNICIAN, body));
     }
 
     private JsonNode document(String operation, String path, Role role) throws Exception {

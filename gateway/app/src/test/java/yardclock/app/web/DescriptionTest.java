@@ -16,6 +16,7 @@ import yardclock.core.board.CrewFrame;
 import yardclock.core.board.LeaderboardFrame;
 import yardclock.core.board.PostFrame;
 import yardclock.core.course.ExamPlan;
+import yardclock.core.course.GuardTimes;
 import yardclock.core.fact.Fact;
 import yardclock.core.fact.FactKind;
 import yardclock.core.readiness.Team;
@@ -23,6 +24,7 @@ import yardclock.core.result.OutcomeKind;
 import yardclock.core.ruling.ActKind;
 import yardclock.core.ruling.Reason;
 import yardclock.core.ruling.Role;
+import yardclock.core.run.Rejudged;
 
 import java.io.IOException;
 import java.lang.reflect.RecordComponent;
@@ -142,6 +144,9 @@ class DescriptionTest {
         compare("LeaderboardFrame", LeaderboardFrame.class, seen);
         compare("BenchFrame", BenchFrame.class, seen);
         compare("ClockSheet", ClockSheet.class, seen);
+        compare("Rejudged", Rejudged.class, seen);
+        compareFields(
+                "RejudgeQuestion", GuardTimes.class, fields(GuardTimes.class, "station", "point"));
         compare("FeedItem", yardclock.app.lane.Feed.Item.class, seen);
         compare("GatewayState", GatewayState.class, seen);
         compare("ClockMessage", TabletExchanges.ClockMessage.class, seen);

@@ -46,7 +46,7 @@ public record Trigger(
     }
 
     /** With other guards, to look at: neither another wording nor another version. */
-    Trigger guarded(Guards other) {
+    public Trigger guarded(Guards other) {
         return new Trigger(combination, edge, contacts, other, site, words, adjustment);
     }
 

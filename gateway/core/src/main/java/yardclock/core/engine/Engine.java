@@ -31,6 +31,7 @@ import yardclock.core.ruling.ActKind;
 import yardclock.core.ruling.Decisions;
 import yardclock.core.ruling.Devices;
 import yardclock.core.ruling.Refusal;
+import yardclock.core.ruling.Rejudgement;
 import yardclock.core.ruling.Role;
 import yardclock.core.ruling.Situation;
 import yardclock.core.ruling.TabletClocks;
@@ -204,19 +205,7 @@ public final class Engine {
             ActKind kind = ruling.act().kind();
             return Verdict.refused(devices.withoutPlan(ruling.device(), kind), lastEntry);
         }
-        Decisions.Request request =
-                new Decisions.Request(
-                        ruling.key(),
-                        ruling.device(),
-                        ruling.boot(),
-                        ruling.deviceMicros(),
-                        ruling.basis(),
-                        ruling.supersedes(),
-                        ruling.shownMicros(),
-                        ruling.receivedMicros(),
-                        lastEntry,
-                        ruling.act());
-        return decisions.decide(request, nowMicros, out);
+        return decisions.decide(Requests.of(ruling, lastEntry), nowMicros, out);
     }
 
     private void compare(Input.TabletExchange answer, Gathering out) {
@@ -367,6 +356,11 @@ public final class Engine {
     /** One unit's clock as a picture; empty when the plan has no such unit. */
     public Optional<ClockSheet> clock(View view, String unit) {
         return new StaffProjection(picture(view)).clock(unit);
+    }
+
+    /** What other guards would have found of today's turns; nothing changes by asking. */
+    public Rejudgement rejudge(Rejudgement.Question question) {
+        return Rejudgement.of(course, question, nowMicros);
     }
 
     private Picture picture(View view) {

@@ -34,6 +34,9 @@ public final class Evidence {
     private final SortedSet<EdgeKey> struck = new TreeSet<>();
     private long overflow;
 
+    /** The newest edge that gave way while the turn was nobody's; null when none is missed. */
+    private TimedEdge gaveWay;
+
     /** Whether it was taken in; false when it is full. */
     public boolean add(TimedEdge edge) {
         if (edges.size() >= EDGES_MAX) {
@@ -59,6 +62,7 @@ public final class Evidence {
     /** Takes an edge in, and lets the oldest one go when it is full: that one, or null. */
     public TimedEdge addForgetting(TimedEdge edge) {
         TimedEdge oldest = edges.size() >= EDGES_MAX ? edges.remove(0) : null;
+        gaveWay = oldest == null ? gaveWay : oldest;
         add(edge);
         return oldest;
     }
@@ -69,6 +73,8 @@ public final class Evidence {
      * @return what went
      */
     public List<TimedEdge> forgetBefore(long micros) {
+        boolean isMissed = gaveWay != null && gaveWay.stamp().micros() >= micros;
+        gaveWay = isMissed ? gaveWay : null;
         Map<SensorRef, TimedEdge> last = new TreeMap<>();
         edges.stream()
                 .takeWhile(e -> e.stamp().micros() < micros)
@@ -163,6 +169,11 @@ public final class Evidence {
 
     public long overflow() {
         return overflow;
+    }
+
+    /** Whether no edge was left out for want of room, since what it was told to forget. */
+    public boolean isWhole() {
+        return overflow == 0 && gaveWay == null;
     }
 
     @Override

@@ -38,7 +38,8 @@ public final class Passing {
         return awaits && turn.isPassed;
     }
 
-    private boolean isPast(StationRun run, Turn turn) {
+    /** Whether every unit of the station has handed in what could still change the marks. */
+    boolean isPast(StationRun run, Turn turn) {
         long to = decidedByMicros(turn, course.plan.timing().settleMicros());
         for (String unit : run.units()) {
             if (!course.clocks.isPast(unit, turn.fromMicros(), to)) {

@@ -26,7 +26,7 @@ public final class Turn {
     private final int line;
     final TurnTimes times;
     long openMicros;
-    final Evidence evidence = new Evidence();
+    final Evidence evidence;
 
     /**
      * Edges before this do not count towards the start: the candidate was elsewhere, or not sent.
@@ -88,16 +88,46 @@ public final class Turn {
     private boolean isAdjusted;
 
     final Map<String, List<Mark>> checkpoints = new LinkedHashMap<>();
-    final Taps taps = new Taps();
+    final Taps taps;
     final Rulings rulings = new Rulings();
     final Strikes strikes = new Strikes();
-    final Assigned assigned = new Assigned(evidence);
+    final Assigned assigned;
 
     Turn(Station station, TimeLines lines, long openMicros) {
         this.station = station;
         this.line = lines.current();
         this.times = new TurnTimes(this, lines);
         this.openMicros = openMicros;
+        this.evidence = new Evidence();
+        this.taps = new Taps();
+        this.assigned = new Assigned(evidence);
+    }
+
+    private Turn(Turn other, Station station) {
+        this.station = station;
+        this.line = other.line;
+        this.times = other.times.of(this);
+        this.openMicros = other.openMicros;
+        this.evidence = other.evidence;
+        this.taps = other.taps;
+        this.assigned = other.assigned;
+    }
+
+    /**
+     * The same turn as nobody judged it yet, by other triggers; without its rulings. It shares its
+     * evidence and its taps with this one: it is to be looked at, and no part of the course.
+     */
+    Turn anew(Station triggers) {
+        Turn again = new Turn(this, triggers);
+        again.belongTo(owner);
+        again.startFromMicros = startFromMicros;
+        again.untimedFromMicros = untimedFromMicros;
+        again.usual = usual;
+        return again;
+    }
+
+    int line() {
+        return line;
     }
 
     /** Something changed: what became of its edges is read anew when somebody asks. */

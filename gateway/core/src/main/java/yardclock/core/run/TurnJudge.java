@@ -46,10 +46,7 @@ final class TurnJudge {
     }
 
     private void conclude(StationRun run, Turn turn, long nowMicros, Gathering out) {
-        Derivation.Beside beside =
-                new Derivation.Beside(isTapping(turn), () -> Crowd.isAtStart(turn, course));
-        Derivation says =
-                new Derivation(course.plan.timing(), course.crossed, turn, beside, nowMicros);
+        Derivation says = derivationOf(turn, nowMicros);
         if (turn.isRuled()) {
             lookForLateEvidence(turn, says, out);
             return;
@@ -63,6 +60,13 @@ final class TurnJudge {
         }
         turn.wakeMicros = Math.min(turn.wakeMicros, says.wakeMicros());
         course.passing().look(run, turn, out);
+    }
+
+    /** What a turn's evidence says at this moment; changes nothing. */
+    Derivation derivationOf(Turn turn, long nowMicros) {
+        Derivation.Beside beside =
+                new Derivation.Beside(isTapping(turn), () -> Crowd.isAtStart(turn, course));
+        return new Derivation(course.plan.timing(), course.crossed, turn, beside, nowMicros);
     }
 
     /**

@@ -24,6 +24,16 @@ public final class TurnTimes {
         this.lines = lines;
     }
 
+    /** Those of another turn on the same lines. */
+    TurnTimes of(Turn other) {
+        return new TurnTimes(other, lines);
+    }
+
+    /** The marks are the same as another turn's, and so is what their clock said. */
+    void takeOver(TurnTimes same) {
+        sameClock = same.sameClock;
+    }
+
     /**
      * The gateway's clock broke off between start and finish, or since the start while there is no
      * finish, and nothing that ran on says for how long.
