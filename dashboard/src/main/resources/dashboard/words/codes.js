@@ -148,6 +148,10 @@ export const codes = {
     "Esta pausa acaba cuando el aspirante empieza de nuevo la estación.",
   ],
   "refusal.not-stopped": ["The course is not stopped.", "El recorrido no está detenido."],
+  "refusal.stop-button-pressed": [
+    "A wired stop button is pressed, or its cable is cut. Go and look.",
+    "Un botón de parada está pulsado, o su cable está cortado. Vaya a ver.",
+  ],
   "refusal.not-done": ["There is no result to tell yet.", "Aún no hay resultado que comunicar."],
   "refusal.already-told": [
     "The result was told already.",

@@ -64,6 +64,8 @@ export const onBench = {
   "state.mat.0": ["released", "libre"],
   "state.push-button.1": ["pressed", "pulsado"],
   "state.push-button.0": ["released", "suelto"],
+  "state.stop-button.1": ["pressed, or cut", "pulsado, o cortado"],
+  "state.stop-button.0": ["released", "suelto"],
   "state.touch-pad.1": ["touched", "tocado"],
   "state.touch-pad.0": ["released", "suelto"],
   "state.inductive.1": ["metal near", "metal cerca"],

@@ -84,6 +84,10 @@ final class ContactReader {
         if (rule == Combination.JUDGED && one.contact().state() == 0) {
             one.block().wrong("state", "the press is the time, not the release", "pressed");
         }
+        if (wiring.kind(ref).filter(k -> k == SensorKind.STOP_BUTTON).isPresent()) {
+            String wrong = ref + " is a stop button: it stops everybody and makes no mark";
+            one.block().wrong("sensor", wrong, "a sensor of another kind");
+        }
         if (rule != Combination.JUDGED && isButton) {
             String wrong = ref + " is pressed by a person, so its time is a hand time";
             one.block().wrong("sensor", wrong, "push-buttons with the rule judged only");

@@ -62,6 +62,7 @@ public enum Cause {
             Disposition.EXPLAINED,
             "one of too many: the sensor rattled without end",
             "uno de demasiados: el sensor vibró sin fin"),
+    STOP_BUTTON(Disposition.EXPLAINED, "a stop button", "un botón de parada"),
     NO_TRIGGER(
             Disposition.EXPLAINED,
             "no trigger uses this sensor",

@@ -8,6 +8,9 @@ public enum SensorKind {
     INDUCTIVE,
     TOUCH_PAD,
     PUSH_BUTTON,
+
+    /** Stops everybody, and makes no mark. */
+    STOP_BUTTON,
     VIBRATION,
     HORN,
     LIGHT

@@ -20,6 +20,8 @@ import yardclock.core.passage.TimedEdge;
 import yardclock.core.result.Results;
 import yardclock.core.run.Attempt;
 import yardclock.core.run.CourseRun;
+import yardclock.core.run.StopButtons;
+import yardclock.core.time.Stamp;
 import yardclock.core.time.TimeLines;
 import yardclock.core.trouble.SensorWatch;
 
@@ -121,6 +123,7 @@ final class Units {
         }
         if (judgement == Judgement.FRESH) {
             unit.status().edge(edge.boot(), edge.tick(), edge.sensor(), edge.state(), nowMicros);
+            stopIfButton(unit, edge, nowMicros, out);
             Unit.Waiting taken =
                     new Unit.Waiting(
                             edge.boot(),
@@ -131,6 +134,16 @@ final class Units {
                             nowMicros);
             stampOrWait(unit, taken, nowMicros, out);
             watch.see(edge.unit(), nowMicros, out);
+        }
+    }
+
+    private void stopIfButton(Unit unit, Input.Edge edge, long nowMicros, Gathering out) {
+        SensorRef sensor = new SensorRef(edge.unit(), edge.sensor());
+        if (course.stopButtons().has(sensor)) {
+            StopButtons.Press press = new StopButtons.Press(sensor, edge.state());
+            int state = unit.status().sensorState(edge.sensor());
+            Stamp when = unit.dated(edge.boot(), edge.tick(), nowMicros, lines).orElse(null);
+            course.stopButtons().edge(press, state, when, nowMicros, out);
         }
     }
 
@@ -234,6 +247,7 @@ final class Units {
         calibrations.look(health.unit(), nowMicros, out);
         watch.see(health.unit(), nowMicros, out);
         alive(unit, nowMicros, out);
+        course.stopButtons().states(health.unit(), status::sensorState, nowMicros, out);
         BootLedger ledger = unit.ledger().boot(health.boot());
         // What was announced last time had until now to arrive; only then is it a gap.
         askForGaps(unit, health.boot(), nowMicros, out);
@@ -250,6 +264,7 @@ final class Units {
     void down(String id, long nowMicros, Gathering out) {
         Unit unit = known(id, out);
         if (unit != null && unit.status().down(nowMicros)) {
+            course.stopButtons().lose(id);
             tellStatus(unit, FactKind.UNIT_SILENT, out);
         }
     }
@@ -344,6 +359,7 @@ final class Units {
         watch.passTime(nowMicros, out);
         for (Unit unit : units.values()) {
             if (unit.status().passTime(nowMicros, course.speed())) {
+                course.stopButtons().lose(unit.plan().id());
                 tellStatus(unit, FactKind.UNIT_SILENT, out);
             }
             if (nowMicros >= unit.boundAlarm().nextLookMicros()) {

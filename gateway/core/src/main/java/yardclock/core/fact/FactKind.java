@@ -43,6 +43,7 @@ public enum FactKind {
     CALIBRATION_BROKEN_OFF(false),
     CALIBRATION_ENDED(false),
     TRIGGER_ADJUSTED(false),
+    STOP_BUTTON(false),
     ALARM(false),
 
     /** An alarm that was told does not hold any more; its words are those it was told with. */

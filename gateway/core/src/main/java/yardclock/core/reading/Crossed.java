@@ -46,7 +46,7 @@ public final class Crossed {
     private static boolean chatters(SensorKind kind) {
         return switch (kind) {
             case PHOTO_EYE, MAT, CONTACT, TOUCH_PAD, PUSH_BUTTON -> true;
-            case INDUCTIVE, VIBRATION, HORN, LIGHT -> false;
+            case INDUCTIVE, VIBRATION, STOP_BUTTON, HORN, LIGHT -> false;
         };
     }
 

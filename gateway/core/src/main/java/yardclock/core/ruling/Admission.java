@@ -71,7 +71,7 @@ final class Admission {
             case HOLD_COURSE -> holdCourse(((Act.HoldCourse) act).words());
             case RESUME_COURSE -> resumeCourse();
             case STOP_ALL -> words(((Act.StopAll) act).words());
-            case RESTART -> refuseIf(!isStopped(), Refusal.NOT_STOPPED);
+            case RESTART -> restart();
             case STATION_READY -> ready(((Act.StationReady) act).station());
             case WITHDRAW -> withdraw((Act.Withdraw) act);
             case NO_SHOW -> noShow(((Act.NoShow) act).number());
@@ -105,6 +105,11 @@ final class Admission {
 
     void words(String words) {
         refuseIf(words != null && words.length() > WORDS_MAX, Refusal.WORDS_TOO_LONG);
+    }
+
+    private void restart() {
+        refuseIf(!isStopped(), Refusal.NOT_STOPPED);
+        refuseIf(course.stopButtons().isAnyPressed(), Refusal.STOP_BUTTON_PRESSED);
     }
 
     private boolean isStopped() {

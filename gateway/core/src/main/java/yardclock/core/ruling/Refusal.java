@@ -58,6 +58,7 @@ public enum Refusal {
     ALREADY_AWAY("This team was called away already."),
     NOT_AWAY("This team is here already."),
     NOT_STOPPED("The course is not stopped."),
+    STOP_BUTTON_PRESSED("A wired stop button is pressed, or its cable is cut. Go and look."),
     NOT_DONE("There is no result to tell yet."),
     ALREADY_TOLD("The result was told already."),
     ALREADY_DONE("This attempt is over."),

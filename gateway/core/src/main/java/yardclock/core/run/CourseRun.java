@@ -52,6 +52,7 @@ public final class CourseRun {
     private final Whereabouts whereabouts = new Whereabouts(this);
     private final Restart restart = new Restart(this);
     private final StandBy standBy = new StandBy();
+    private final StopButtons stopButtons;
     Course status = Course.RUNNING;
     String statusWords = "";
     long releases;
@@ -84,6 +85,7 @@ public final class CourseRun {
             }
         }
         this.judge = new TurnJudge(this);
+        this.stopButtons = new StopButtons(this, plan);
     }
 
     public void enter(List<RosterLine> roster) {
@@ -115,7 +117,8 @@ public final class CourseRun {
     public void edge(TimedEdge edge, long nowMicros, Gathering out) {
         List<StationRun> concerned = stationsOfSensor.getOrDefault(edge.sensor(), List.of());
         if (concerned.isEmpty()) {
-            account.note(edge.key(), Cause.NO_TRIGGER);
+            boolean isStop = stopButtons.has(edge.sensor());
+            account.note(edge.key(), isStop ? Cause.STOP_BUTTON : Cause.NO_TRIGGER);
         }
         for (StationRun run : concerned) {
             Optional<Turn> turn = run.turnOf(edge);
@@ -305,6 +308,11 @@ public final class CourseRun {
         return standBy;
     }
 
+    /** The wired stop buttons, and which of them are pressed. */
+    public StopButtons stopButtons() {
+        return stopButtons;
+    }
+
     public int speed() {
         return speed;
     }
@@ -352,6 +360,9 @@ public final class CourseRun {
         String numbers = releases + " " + lastReleaseMicros + " " + speed;
         text.line("course", status + " " + statusWords + " " + numbers);
         text.line("stand-by", standBy);
+        if (!stopButtons.isEmpty()) {
+            text.line("stop-buttons", stopButtons);
+        }
         text.line("lines", lines + " " + restart);
         stations.values().forEach(run -> text.line("station", run));
         everyRun().forEach(attempt -> text.line("attempt", attempt));

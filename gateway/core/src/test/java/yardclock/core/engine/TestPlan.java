@@ -261,6 +261,7 @@ public final class TestPlan {
             for (int sensor = 1; sensor <= (unit == 1 ? 9 : 4); sensor++) {
                 SensorKind kind = sensor > 8 ? SensorKind.HORN : SensorKind.CONTACT;
                 kind = unit == 7 && sensor == 1 ? lapsStart : kind;
+                kind = unit == 1 && sensor == 8 ? SensorKind.STOP_BUTTON : kind;
                 sensors.add(
                         new SensorPlan(sensor, kind, text("s" + sensor), 0, false, false, 2_000));
             }

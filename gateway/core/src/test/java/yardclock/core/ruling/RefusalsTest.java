@@ -47,6 +47,7 @@ class RefusalsTest {
             case NO_HAND_MARKS, TIME_NOT_PLAUSIBLE -> handTime(refusal);
             case NOT_IN_USE, NOT_HOME -> station(refusal);
             case ALREADY_HELD, NOT_HELD, NOT_STOPPED -> hold(refusal);
+            case STOP_BUTTON_PRESSED -> stopButton();
             case STATION_HELD, STATION_NOT_HELD -> sensorTrouble(refusal);
             case NOT_DONE, NOT_OVER, ALREADY_TOLD, ALREADY_DONE -> done(refusal);
             case UNKNOWN_SENSOR, SAME_UNIT, UNIT_NOT_READY, STATION_AWAITS -> beginning(refusal);
@@ -69,6 +70,11 @@ class RefusalsTest {
             yard.after(refusal == Refusal.HEAT_SILENT ? 62 * 60 : 40 * 60);
         }
         return yard.rule("coordinator1", new Act.Release(101, "proctor1"));
+    }
+
+    private Verdict stopButton() {
+        yard.edge("u1/8", 1);
+        return yard.rule("safety1", new Act.Restart());
     }
 
     private Verdict standBy(Refusal refusal) {

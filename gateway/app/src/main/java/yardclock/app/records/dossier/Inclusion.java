@@ -27,7 +27,7 @@ public final class Inclusion implements Predicate<Entry> {
     private final Set<String> devices;
     private final Set<EdgeKey> edges = new TreeSet<>();
     private final Set<String> codes = new TreeSet<>();
-    private final Set<Long> refusedAdjustments = new TreeSet<>();
+    private final Set<Long> refusedByOthers = new TreeSet<>();
 
     private Inclusion(Play whole, long marginMicros) {
         this.whole = whole;
@@ -36,8 +36,8 @@ public final class Inclusion implements Predicate<Entry> {
         this.devices = whole.devices;
         this.codes.addAll(whole.codes(devices));
         whole.rulings.stream()
-                .filter(Play.Ruled::isRefusedAdjustment)
-                .forEach(ruled -> refusedAdjustments.add(ruled.entry().number()));
+                .filter(Play.Ruled::isRefusedByOthers)
+                .forEach(ruled -> refusedByOthers.add(ruled.entry().number()));
         whole.attempt().ifPresent(attempt -> attempt.allTurns().forEach(this::addEdges));
     }
 
@@ -55,9 +55,10 @@ public final class Inclusion implements Predicate<Entry> {
         Input input = entry.input();
         return switch (input.kind()) {
             case EPOCH, WALL_STEPPED, PLAN, ROSTER -> true;
-            case HEALTH, UNIT_DOWN, SETTINGS_APPLIED, DEADLINE -> isNear(entry);
+            case HEALTH -> isNear(entry) || whole.stopButtons.contains(entry.number());
+            case UNIT_DOWN, SETTINGS_APPLIED, DEADLINE -> isNear(entry);
             case EXCHANGE, ANSWER_REFUSED, CLIMATE -> isNear(entry);
-            case EDGE -> has((Input.Edge) input);
+            case EDGE -> has((Input.Edge) input) || whole.stopButtons.contains(entry.number());
             case TABLET_EXCHANGE ->
                     isNear(entry) && devices.contains(((Input.TabletExchange) input).device());
             case CODE -> codes.contains(((Input.CodeIssued) input).codeSha256());
@@ -74,9 +75,9 @@ public final class Inclusion implements Predicate<Entry> {
         return edges.contains(new EdgeKey(edge.unit(), edge.boot(), edge.seq()));
     }
 
-    /** A trigger that could not be adjusted then may be without the others: it stays out. */
+    /** What was refused because of others may not be without them: it stays out. */
     private boolean isToKeep(Entry entry) {
-        return !refusedAdjustments.contains(entry.number());
+        return !refusedByOthers.contains(entry.number());
     }
 
     private boolean has(Act act) {

@@ -11,6 +11,7 @@ import yardclock.core.fact.Fact;
 import yardclock.core.fact.FactKind;
 import yardclock.core.passage.EdgeKey;
 import yardclock.core.ruling.Act;
+import yardclock.core.ruling.Refusal;
 import yardclock.core.run.Attempt;
 
 import java.util.ArrayList;
@@ -62,6 +63,10 @@ public final class Play {
     final Set<String> devices = new TreeSet<>();
     final List<Further.WallLine> walls = new ArrayList<>();
     final UnitTallies units = new UnitTallies();
+
+    /** Entries by which a wired stop button was pressed or released: they hold for all. */
+    final Set<Long> stopButtons = new TreeSet<>();
+
     private final Map<String, Input.Enrolled> holders = new TreeMap<>();
     Input.Epoch epoch;
     long epochMicros;
@@ -78,9 +83,15 @@ public final class Play {
     /** A ruling about the number, with the holder at that moment and the verdict. */
     record Ruled(Entry entry, Input.Ruling ruling, String person, String role, String refusal) {
 
-        /** A trigger is refused where somebody is at the station, and that is others' business. */
-        boolean isRefusedAdjustment() {
-            return ruling.act() instanceof Act.AdjustTrigger && !refusal.isEmpty();
+        /**
+         * Refused by what the entries that go with one number do not tell: a trigger where somebody
+         * else is at the station, a restart while a unit's stop button is pressed.
+         */
+        boolean isRefusedByOthers() {
+            boolean isByOthers =
+                    ruling.act() instanceof Act.AdjustTrigger
+                            || refusal.equals(Json.word(Refusal.STOP_BUTTON_PRESSED));
+            return isByOthers && !refusal.isEmpty();
         }
     }
 
@@ -215,6 +226,9 @@ public final class Play {
     }
 
     private void note(Entry entry, Fact fact) {
+        if (fact.kind() == FactKind.STOP_BUTTON) {
+            stopButtons.add(entry.number());
+        }
         boolean isOwn = fact.number() == number;
         if (isOwn) {
             hear(fact, entry.gatewayMicros());

@@ -106,6 +106,7 @@ final class FactWords {
                     view.say("Calibration broken off", "Calibración interrumpida");
             case CALIBRATION_ENDED -> view.say("Calibration ended", "Calibración terminada");
             case TRIGGER_ADJUSTED -> view.say("Trigger adjusted", "Disparador ajustado");
+            case STOP_BUTTON -> view.say("Wired stop button", "Botón de parada");
             case ALARM -> view.say("Warning", "Advertencia");
             case ALARM_OVER -> view.say("Warning over", "Fin de la advertencia");
             default -> Json.word(kind);
