@@ -118,10 +118,11 @@ public final class Gateway implements AutoCloseable {
         meters.laneDepth(lane::depth);
         meters.tablets(web.live()::open);
         rejected.countIn(meters);
-        lane.start(new LaneSinks(link, web.live(), meters), opening, dead);
+        Board board = new Board(settings.board(), day.plan().plan(), lane, clock, troubles);
+        lane.start(new LaneSinks(link, board.frames(web.live()), meters), opening, dead);
         parts.add("lane", lane);
         parts.add("wall clock", new WallClockRounds(wallWatch, lane)).start();
-        new Board(settings.board(), day.plan().plan(), lane, clock, troubles).start(parts, meters);
+        board.start(parts, meters);
         startBroker();
         parts.add("link to the field units", link).start();
         parts.add("web server", web);
@@ -129,6 +130,7 @@ public final class Gateway implements AutoCloseable {
         parts.add("dossier process", dossiers);
         startWeb();
         awaitUnitsLink();
+        board.startOutputs(parts);
         var unused = lane.ask(Engine::standing).thenAccept(link::release);
     }
 

@@ -5,6 +5,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.ParseResult;
 
 import yardclock.app.pins.ClimateWiring;
+import yardclock.app.pins.OutputMap;
 import yardclock.app.pins.PinMap;
 import yardclock.core.engine.Engine;
 
@@ -50,6 +51,7 @@ public final class Main {
         return new CommandLine(new Main())
                 .registerConverter(HostPort.class, text -> read(HostPort::parse, text))
                 .registerConverter(PinMap.class, text -> read(PinMap::parse, text))
+                .registerConverter(OutputMap.class, text -> read(OutputMap::parse, text))
                 .registerConverter(ClimateWiring.class, text -> read(ClimateWiring::parse, text))
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler(Main::refuse);

@@ -8,6 +8,7 @@ import picocli.CommandLine.Spec;
 
 import yardclock.app.pins.BoardWiring;
 import yardclock.app.pins.ClimateWiring;
+import yardclock.app.pins.OutputMap;
 import yardclock.app.pins.PinMap;
 
 import java.nio.file.Path;
@@ -106,6 +107,15 @@ final class ServeCommand implements Callable<Integer> {
                             + " field unit of its own that the plan knows")
     private List<ClimateWiring> climates = List.of();
 
+    @Option(
+            names = "--outputs",
+            paramLabel = "JOB=LINE",
+            description =
+                    "lamps, horn and dead-man on this board's GPIO lines, as"
+                            + " pulse=5,run=6,release=13,heat=19,quiet=26; all but the pulse may be"
+                            + " left out")
+    private OutputMap outputs;
+
     @Option(names = "--speed", paramLabel = "N", defaultValue = "1", hidden = true)
     private int speed;
 
@@ -137,7 +147,7 @@ final class ServeCommand implements Callable<Integer> {
 
     private BoardWiring wiring() {
         try {
-            return new BoardWiring(pins, climates);
+            return new BoardWiring(pins, climates, outputs);
         } catch (IllegalArgumentException e) {
             throw new CommandLine.ParameterException(spec.commandLine(), e.getMessage(), e);
         }

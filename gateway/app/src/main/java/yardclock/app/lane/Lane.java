@@ -71,6 +71,14 @@ public final class Lane implements Inbox, Questions, AutoCloseable {
         return parts.state().lastEntry();
     }
 
+    /**
+     * Whether a stop that came now would be kept and carried out: the journal can be written and
+     * the rules run. To be asked on the lane's thread, whose turning is the rest of the answer.
+     */
+    public boolean takesStops() {
+        return parts.troubles().of(Duty.TROUBLE).equals("ok") && !parts.state().isCollectingOnly();
+    }
+
     private void run(Duty duty, Consumer<Throwable> dead) {
         try {
             while (!waiting.isClosed()) {

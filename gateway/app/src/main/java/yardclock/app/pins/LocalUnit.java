@@ -23,7 +23,6 @@ import java.util.TreeMap;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
-import java.util.function.Supplier;
 
 /**
  * The gateway's own board as a field unit: its pins' changes become edges, and it gives signs of
@@ -57,7 +56,6 @@ public final class LocalUnit implements AutoCloseable {
     private final EdgeStore store;
     private final Map<Integer, DigitalInput> inputs = new TreeMap<>();
     private final Thread thread;
-    private Pins pins;
     private String firmware = "gateway pins";
     private long lowestFreeMemory = Long.MAX_VALUE;
     private long exchanges;
@@ -79,23 +77,19 @@ public final class LocalUnit implements AutoCloseable {
     }
 
     /** Opens the pins; where that fails, says so and goes on without them. */
-    public void start() {
-        start(Pins::ofThisBoard);
-    }
-
-    void start(Supplier<Pins> opening) {
+    public void start(BoardPins board) {
         if (map.lineOfSensor().isEmpty()) {
             firmware = "gateway board";
         } else {
-            open(opening);
+            open(board);
         }
         thread.start();
     }
 
-    private void open(Supplier<Pins> opening) {
+    private void open(BoardPins board) {
         try {
-            pins = opening.get();
-            map.lineOfSensor().forEach(this::listen);
+            Pins pins = board.open();
+            map.lineOfSensor().forEach((sensor, line) -> listen(pins, sensor, line));
         } catch (RuntimeException | LinkageError e) {
             firmware = "gateway pins not available";
             String words =
@@ -108,7 +102,7 @@ public final class LocalUnit implements AutoCloseable {
         }
     }
 
-    private void listen(int sensor, int line) {
+    private void listen(Pins pins, int sensor, int line) {
         DigitalInput input = pins.open(line, planned(sensor));
         boolean inverted = planned(sensor).inverted();
         inputs.put(sensor, input);
@@ -228,9 +222,6 @@ public final class LocalUnit implements AutoCloseable {
             thread.join(TimeUnit.SECONDS.toMillis(5));
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-        }
-        if (pins != null) {
-            pins.close();
         }
     }
 }

@@ -20,6 +20,8 @@ public record PinMap(String unit, Map<Integer, Integer> lineOfSensor) {
 
     private static final int LAST_LINE = 27;
 
+    static final String LINES = FIRST_LINE + " to " + LAST_LINE;
+
     private static final Pattern WHOLE =
             Pattern.compile("([a-z0-9-]{1,24}):(\\d{1,2}=\\d{1,2}(?:,\\d{1,2}=\\d{1,2})*)");
 
@@ -47,8 +49,8 @@ public record PinMap(String unit, Map<Integer, Integer> lineOfSensor) {
             if (sensor < 1 || sensor > SENSORS) {
                 throw refused(text, "sensors are 1 to " + SENSORS);
             }
-            if (line < FIRST_LINE || line > LAST_LINE) {
-                throw refused(text, "lines are " + FIRST_LINE + " to " + LAST_LINE);
+            if (!isLine(line)) {
+                throw refused(text, "lines are " + LINES);
             }
             if (lines.put(sensor, line) != null) {
                 throw refused(text, "sensor " + sensor + " stands twice");
@@ -58,6 +60,10 @@ public record PinMap(String unit, Map<Integer, Integer> lineOfSensor) {
             throw refused(text, "two sensors are on one line");
         }
         return new PinMap(whole.group(1), lines);
+    }
+
+    static boolean isLine(int line) {
+        return line >= FIRST_LINE && line <= LAST_LINE;
     }
 
     private static IllegalArgumentException refused(String text, String rule) {

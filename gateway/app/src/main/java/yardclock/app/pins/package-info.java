@@ -9,6 +9,9 @@
  * <p>A climate sensor on I²C has a thread that reads it now and then and hands the reading in as a
  * reading of its unit. It reads anew or is silent; it never says again what it said before.
  *
+ * <p>Lamps, horn and a dead-man's pulse are switched by what the lane showed last, by a thread of
+ * their own. The pulse rises on such a look only.
+ *
  * <p>Invariant: an edge leaves the store only after the journal kept it. Where there are no pins,
  * the unit says so and everything else runs on.
  */

@@ -47,6 +47,8 @@ class CommandLineTest {
                 "serve --climate fu-01:address=0x46",
                 "serve --climate fu-01 --climate fu-02",
                 "serve --climate fu-01 --climate fu-01:address=0x45",
+                "serve --outputs run=6",
+                "serve --pins fu-01:3=17 --outputs pulse=17",
                 "serve --speed 0",
                 "serve --speed 61",
                 "serve --speed fast",

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 import yardclock.app.pins.BoardWiring;
 import yardclock.app.pins.ClimateWiring;
+import yardclock.app.pins.OutputMap;
 import yardclock.app.pins.PinMap;
 import yardclock.core.engine.Engine;
 import yardclock.core.engine.Entry;
@@ -200,6 +201,20 @@ class GatewayTest {
         }
     }
 
+    @Test
+    void runsOnWhereThereAreNoOutputsAndSaysSo() throws Exception {
+        HostPort http = new HostPort("127.0.0.1", 0);
+        OutputMap outputs = OutputMap.parse("pulse=5,run=6");
+        BoardWiring wiring = new BoardWiring(null, List.of(), outputs);
+        try (Gateway gateway =
+                Gateway.start(day.settings(http, null, null, 1, wiring), deaths::add)) {
+            Tablet bench = new Tablet(gateway.httpPort());
+            bench.enrol(directory, "technician");
+            assertThat(bench.firstFrame("bench").path("head").path("troubles").toString())
+                    .contains("The outputs of this board, lamps and horn, can't be used");
+        }
+    }
+
     private static boolean isBusMissed(String line) {
         return line.startsWith("yardclock_climate_looks_total{")
                 && line.contains("outcome=\"no-bus\"")
@@ -239,13 +254,14 @@ class GatewayTest {
 
     private ServeSettings withPins(String pins) {
         HostPort http = new HostPort("127.0.0.1", 0);
-        return day.settings(http, null, null, 1, new BoardWiring(PinMap.parse(pins), List.of()));
+        return day.settings(
+                http, null, null, 1, new BoardWiring(PinMap.parse(pins), List.of(), null));
     }
 
     private ServeSettings withClimate(String climate) {
         HostPort http = new HostPort("127.0.0.1", 0);
         List<ClimateWiring> climates = List.of(ClimateWiring.parse(climate));
-        return day.settings(http, null, null, 1, new BoardWiring(null, climates));
+        return day.settings(http, null, null, 1, new BoardWiring(null, climates, null));
     }
 
     private long edgesInJournal() throws Exception {

@@ -201,7 +201,7 @@ class ClimateSensorTest {
         ClimateSensor sensor =
                 new ClimateSensor(
                         ClimateWiring.parse(id), unit, yard.lane, yard.clock, yard.troubles);
-        unit.start();
+        unit.start(new BoardPins());
         opened.add(sensor);
         opened.add(unit);
         return sensor;

@@ -53,7 +53,7 @@ class ClimateWiringTest {
             })
     void twoSensorsMustBeTwoUnitsAndTwoPlacesOnTheBus(String one, String two, String rule) {
         List<ClimateWiring> both = List.of(ClimateWiring.parse(one), ClimateWiring.parse(two));
-        assertThatThrownBy(() -> new BoardWiring(null, both))
+        assertThatThrownBy(() -> new BoardWiring(null, both, null))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining(rule);
     }
@@ -62,6 +62,6 @@ class ClimateWiringTest {
     void twoAddressesOfOneBusAreTwoSensors() {
         List<ClimateWiring> both =
                 List.of(ClimateWiring.parse("fu-12"), ClimateWiring.parse("fu-11:address=0x45"));
-        assertThat(new BoardWiring(null, both).climates()).isEqualTo(both);
+        assertThat(new BoardWiring(null, both, null).climates()).isEqualTo(both);
     }
 }

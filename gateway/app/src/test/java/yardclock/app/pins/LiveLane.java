@@ -15,8 +15,12 @@ import yardclock.app.lane.LiveState;
 import yardclock.app.lane.Opening;
 import yardclock.app.lane.Troubles;
 import yardclock.app.settings.DemoPlan;
-import yardclock.app.settings.LoadedPlan;
 import yardclock.app.settings.Roster;
+import yardclock.core.course.ExamPlan;
+import yardclock.core.course.FieldUnit;
+import yardclock.core.course.SensorKind;
+import yardclock.core.course.SensorPlan;
+import yardclock.core.course.Text;
 import yardclock.core.engine.Engine;
 import yardclock.core.engine.Input;
 
@@ -27,10 +31,17 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 
-/** A lane as on a real day, with the demo's plan, on a journal in a file. */
+/**
+ * A lane as on a real day, on a journal in a file, with the demo's plan and a stop button of its
+ * unit fu-12 besides.
+ */
 final class LiveLane implements AutoCloseable {
     final Troubles troubles = new Troubles();
+    static final String UNIT = "fu-12";
+    static final int STOP_BUTTON = 8;
+
     final SystemGatewayClock clock;
+    final ExamPlan plan = withStopButton(DemoPlan.plan().plan());
     final Lane lane;
     final LiveState state = new LiveState(new FeedRing(), troubles);
     final List<Throwable> deaths = new CopyOnWriteArrayList<>();
@@ -47,7 +58,6 @@ final class LiveLane implements AutoCloseable {
         clock = new SystemGatewayClock(machine, anchor);
         journal = JournalFile.open(directory, entry -> {});
         lane = new Lane(new LaneParts(clock, journal, state, troubles));
-        LoadedPlan plan = DemoPlan.plan();
         Roster roster = DemoPlan.roster();
         Input.Epoch epoch =
                 new Input.Epoch(
@@ -61,12 +71,33 @@ final class LiveLane implements AutoCloseable {
         List<Input> opening =
                 List.of(
                         epoch,
-                        new Input.PlanFrozen(plan.plan(), plan.sha256()),
+                        new Input.PlanFrozen(plan, DemoPlan.plan().sha256()),
                         new Input.RosterFrozen(roster.lines(), roster.sha256()));
         lane.start(
                 new LaneSinks(effects -> {}, frames, LaneMeter.none()),
                 new Opening(anchor.gatewayMicros(), opening),
                 deaths::add);
+    }
+
+    private static ExamPlan withStopButton(ExamPlan demo) {
+        Text name = new Text("Stop at the tower", "Parada en la torre");
+        SensorPlan button =
+                new SensorPlan(STOP_BUTTON, SensorKind.STOP_BUTTON, name, 0, false, true, 2_000);
+        List<FieldUnit> units = new ArrayList<>();
+        for (FieldUnit unit : demo.fieldUnits()) {
+            List<SensorPlan> sensors = new ArrayList<>(unit.sensors());
+            if (unit.id().equals(UNIT)) {
+                sensors.add(button);
+            }
+            units.add(new FieldUnit(unit.id(), unit.place(), sensors));
+        }
+        return new ExamPlan(
+                demo.name(), demo.timing(), demo.day(), demo.stations(), units, demo.heat());
+    }
+
+    /** From now on nothing can be written any more. */
+    void loseJournal() {
+        journal.close();
     }
 
     <T> T ask(Function<Engine, T> question) throws Exception {

@@ -114,7 +114,7 @@ class LocalUnitTest {
     @Test
     void offABoardTheUnitSaysSoAndLivesOn() {
         unit = unit("fu-12:1=17");
-        unit.start();
+        unit.start(new BoardPins());
         await().until(() -> !inbox.kept(Input.Health.class).isEmpty());
         assertThat(health().firmware()).isEqualTo("gateway pins not available");
         assertThat(health().sensorStates()).containsOnly(-1);
@@ -145,7 +145,7 @@ class LocalUnitTest {
 
     private void start(String map) {
         unit = unit(map);
-        unit.start(() -> new Pins(context, MockDigitalInputProvider.ID));
+        unit.start(new BoardPins(() -> new Pins(context, MockDigitalInputProvider.ID, "")));
     }
 
     /** Sensor 2 is wired the other way round. */
