@@ -1,6 +1,7 @@
 // Who is next, what stands against a release in words, and which free proctor goes along.
 import { html, nothing } from "lit";
 import { patch } from "../parts/stations.js";
+import { openItems } from "../parts/start-of-day.js";
 import { say, code } from "../lib/say.js";
 import { acts } from "../lib/acts.js";
 import { minutes } from "../lib/times.js";
@@ -13,13 +14,13 @@ export function nextUp(page, frame) {
     <h2 id="next">${say("control.next")}</h2>
     ${next.number === 0
       ? html`<p class="large">${say("control.nobody")}</p>`
-      : html`<div class="next-who">${patch(next.number, "huge")} ${against(page, next, device)}</div>
+      : html`<div class="next-who">${patch(next.number, "huge")} ${against(page, frame, device)}</div>
         ${page.leads ? choice(page, frame, device) : nothing}
         ${page.leads ? page.button("no-show", say("control.no-show"), () => noShow(page, next.number)) : nothing}`}
   </section>`;
 }
 
-function against(page, next, device) {
+function against(page, { next, startOfDay }, device) {
   const list = againstRelease(next, device);
   if (list.length === 0) {
     return html`<p role="status"><span aria-hidden="true">✓ </span>${say("control.nothing-against")}</p>`;
@@ -28,6 +29,7 @@ function against(page, next, device) {
     <p>${say("control.against")}:</p>
     <ul class="blockers">${list.map((blocker) => html`<li>
       <span aria-hidden="true">✕ </span>${code("refusal", blocker)}
+      ${blocker === "checklist-open" ? openItems(startOfDay) : nothing}
       ${blocker === "interval-not-over" ? when(page, next) : nothing}
     </li>`)}</ul>
   </div>`;

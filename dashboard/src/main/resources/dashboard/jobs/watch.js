@@ -3,6 +3,7 @@ import { html, svg, nothing } from "lit";
 import { Page } from "../parts/page.js";
 import { courseRulings } from "../parts/course-rulings.js";
 import { isNeeded, standBy } from "../parts/stand-by.js";
+import { isOpen, startOfDay } from "../parts/start-of-day.js";
 import { say } from "../lib/say.js";
 import { acts } from "../lib/acts.js";
 import { wallAt } from "../lib/exam-clock.js";
@@ -23,14 +24,19 @@ class Watch extends Page {
     this.letFinish = new Set(out.filter((number) => this.letFinish.has(number)));
   }
 
-  /** While a team is away who is out comes first: each of them waits for a decision. */
+  /**
+   * While a team is away who is out comes first: each of them waits for a decision. Then what has
+   * to be signed before anybody is released.
+   */
   middle(frame) {
     const first = isNeeded(frame.teams);
     const people = html`${movingList(this, frame)} ${standBy(this, frame.teams)}`;
+    const list = startOfDay(this, frame.startOfDay);
+    const early = isOpen(frame.startOfDay);
     return html`
       ${first ? people : nothing}
-      ${this.#level(frame)} ${tellings(this)} ${courseRulings(this, frame.head)}
-      ${first ? nothing : people} ${day(frame)} ${emergency()}
+      ${early ? list : nothing} ${this.#level(frame)} ${tellings(this)} ${courseRulings(this, frame.head)}
+      ${first ? nothing : people} ${early ? nothing : list} ${day(frame)} ${emergency()}
     `;
   }
 

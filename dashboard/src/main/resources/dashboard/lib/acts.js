@@ -52,6 +52,8 @@ export const acts = {
   }),
   lightningSeen: () => ({ act: "lightning-seen" }),
   gustRead: (millimetresPerSecond) => ({ act: "gust-read", millimetresPerSecond }),
+  checklistDone: (item, words) => ({ act: "checklist-done", item, words }),
+  checklistOpen: (item, words) => ({ act: "checklist-open", item, words }),
   teamAway: (team, words) => ({ act: "team-away", team, words }),
   teamBack: (team, words) => ({ act: "team-back", team, words }),
   runAgain: (number, reason, words) => ({ act: "run-again", number, reason, words }),

@@ -1,7 +1,7 @@
 // Short answers above the dock: what was done, what was refused, what was not sent. A good answer
 // goes by itself; a bad one stays until it is read away.
 import { html, nothing } from "lit";
-import { say, code } from "../lib/say.js";
+import { say, code, text } from "../lib/say.js";
 
 const GOOD_MS = 4000;
 
@@ -19,9 +19,10 @@ export class Notes {
   }
 
   /** An answer that is not "accepted", in the tablet's language. */
-  answer({ kind, code: refusal, words }) {
+  answer({ kind, code: refusal, words, named = [] }) {
     if (kind === "unsent") return this.warn(say("act.unsent"));
-    this.warn(say("act.refused", { words: code("refusal", refusal, words ?? refusal) }));
+    const why = [code("refusal", refusal, words ?? refusal), named.map(text).join("; ")].join(" ").trim();
+    this.warn(say("act.refused", { words: why }));
   }
 
   warn(words) {

@@ -157,6 +157,22 @@ export const codes = {
     "The result was told already.",
     "El resultado ya se comunicó.",
   ],
+  "refusal.unknown-item": [
+    "The plan's start-of-day checklist has no such item.",
+    "La lista del inicio del día no tiene ese punto.",
+  ],
+  "refusal.checklist-open": [
+    "The start-of-day checklist has open items: no releases until they are signed.",
+    "La lista del inicio del día tiene puntos abiertos: no hay salidas hasta que se firmen.",
+  ],
+  "refusal.already-signed": [
+    "This item of the checklist is signed already.",
+    "Este punto de la lista ya está firmado.",
+  ],
+  "refusal.not-signed": [
+    "This item of the checklist is open already.",
+    "Este punto de la lista ya está abierto.",
+  ],
   "refusal.team-away": [
     "A team that stands by was called away: no new releases until it is back.",
     "Un equipo de guardia se fue por una llamada: no hay salidas hasta que vuelva.",

@@ -32,6 +32,28 @@ export const onControl = {
   "control.restart-who": ["Only the safety officer restarts.", "Solo seguridad reanuda."],
   "control.watching": ["Watching only", "Solo observa"],
 
+  "start.name": ["Start of day", "Inicio del día"],
+  "start.open": [
+    "{count} open. Nobody is released until each is signed.",
+    "Abiertos: {count}. No hay salidas hasta que se firme cada punto.",
+  ],
+  "start.all": ["All signed.", "Todo firmado."],
+  "start.is-open": ["open", "abierto"],
+  "start.signed": ["signed", "firmado"],
+  "start.by": ["{person}, {at}", "{person}, {at}"],
+  "start.taken-back": ["Taken back by {person}, {at}", "Firma retirada por {person}, {at}"],
+  "start.sign": ["Sign", "Firmar"],
+  "start.sign-title": ["Is this so, seen by you?", "¿Es así, visto por usted?"],
+  "start.sign-do": ["Yes, I answer for it", "Sí, respondo de ello"],
+  "start.take-back": ["Take back", "Retirar"],
+  "start.take-back-title": ["Take this back: why?", "Retirar la firma: ¿por qué?"],
+  "start.take-back-what": [
+    "Nobody new is released until it is signed again. Those who move go on.",
+    "No hay nuevas salidas hasta que se firme otra vez. Quienes se mueven siguen.",
+  ],
+  "start.take-back-do": ["Take back", "Retirar"],
+  "start.say-why": ["Say why, in words.", "Diga por qué, con palabras."],
+
   "team.name": ["Standing by", "De guardia"],
   "team.medical": ["Medical team", "Equipo médico"],
   "team.course-crew": ["Course crew", "Equipo del recorrido"],

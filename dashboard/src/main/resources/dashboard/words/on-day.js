@@ -40,6 +40,7 @@ export const onDay = {
   ],
 
   "hold.banner": ["No new releases.", "Sin nuevas salidas."],
+  "hold.checklist-open": ["Start-of-day checklist open", "Lista del inicio del día abierta"],
   "hold.medical": ["Medical team called away", "Equipo médico fuera por una llamada"],
   "hold.course-crew": ["Course crew called away", "Equipo del recorrido fuera por una llamada"],
   "hold.heat-holds": ["Heat watch", "Vigilancia del calor"],

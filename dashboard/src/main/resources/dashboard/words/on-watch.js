@@ -85,8 +85,8 @@ export const onWatch = {
   ],
   "watch.signed": ["Bounds {version}, signed by {by}.", "Límites {version}, firmados por {by}."],
   "watch.unsigned": [
-    "Bounds {version}: nobody has signed them.",
-    "Límites {version}: nadie los ha firmado.",
+    "Bounds {version}: the plan names nobody who signed them.",
+    "Límites {version}: el plan no nombra a nadie que los firmara.",
   ],
   "watch.no-turnout": [
     "What turnout gear adds is not set: the medical director enters it.",

@@ -58,6 +58,10 @@ class FollowOneCandidateTest {
             AtomicInteger exchanges = countExchanges(cut);
             Page control = enrolled(chromium, yard, "coordinator", "Oak", Chromium.Way.PLAIN);
 
+            Page watch = enrolled(chromium, yard, "safety", "Spruce", Chromium.Way.PLAIN);
+            SignedList.sign(watch);
+            watch.context().close();
+
             control.click("[data-act=release][aria-disabled=false]");
             soon(cut.locator(".patch.giant")).hasText("1");
             soon(numbers(board, "board.called")).hasText("1");

@@ -223,6 +223,50 @@ class PressTest extends WithPresses {
     }
 
     @Test
+    void an_item_of_the_checklist_is_signed_after_a_question_and_taken_back_with_words() {
+        try (Tablet tablet = show("watch-early")) {
+            Page page = tablet.page();
+            assertThat(page.locator("main h2").first()).containsText("Start of day");
+            assertThat(page.locator("[data-item=medical]")).containsText("called to the gate");
+            assertThat(page.locator("[data-holds]")).containsText("Start-of-day checklist open");
+            page.click("[data-act=check-trained]");
+            assertThat(page.locator(".ask")).containsText("Somebody trained for heat illness");
+            page.click("[data-ask=back]");
+            page.click("[data-act=check-trained]");
+            page.fill("textarea", "I am");
+            page.click("[data-ask=yes]");
+            awaitActs(new Act.ChecklistDone("trained", "I am"));
+            page.click("[data-act=check-cooling]");
+            page.click("[data-ask=yes]");
+            assertThat(page.locator(".ask .wrong")).containsText("Say why");
+            page.fill("textarea", "melted");
+            page.click("[data-ask=yes]");
+            await().until(
+                            () ->
+                                    acts().contains(new Act.ChecklistOpen("cooling", "melted"))
+                                            && acts().size() == 2);
+            assertThat(tablet.complaints()).isEmpty();
+        }
+    }
+
+    @Test
+    void the_coordinator_reads_which_items_of_the_checklist_are_open() {
+        try (Tablet tablet = show("control-early")) {
+            Page page = tablet.page();
+            assertThat(page.locator(".blockers")).containsText("Somebody trained for heat illness");
+            assertThat(page.locator(".blockers")).not().containsText("Ice, water and a tub");
+            String named = "[{\"en\":\"A tub of ice\",\"es\":\"Una tina\"}]";
+            server.answerWith(
+                    409,
+                    "{\"refused\":\"checklist-open\",\"words\":\"x\",\"named\":" + named + "}");
+            server.show("control", ScriptedFrames.of("control-ready", "running"));
+            page.click("[data-act=release]");
+            assertThat(page.locator(".note.warn"))
+                    .containsText("until they are signed. A tub of ice");
+        }
+    }
+
+    @Test
     void each_who_moves_is_let_finish_or_stopped_and_only_a_stop_is_sent() {
         try (Tablet tablet = show("watch-away")) {
             Page page = tablet.page();

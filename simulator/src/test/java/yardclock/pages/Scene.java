@@ -39,6 +39,7 @@ record Scene(String name, String path, String role, String frame, String press) 
                         "coordinator",
                         "control on held",
                         "[aria-controls=settings]"),
+                new Scene("control-early", "/control", "coordinator", "control-early on early", ""),
                 new Scene("control-safety", "/control", "safety", "control on stopped", ""),
                 new Scene(
                         "control-hold",
@@ -51,6 +52,8 @@ record Scene(String name, String path, String role, String frame, String press) 
                 watch("watch", "watch on running", ""),
                 watch("watch-stopped", "watch-unknown on stopped", ""),
                 watch("watch-away", "watch-away on away", ""),
+                watch("watch-early", "watch-early on early", ""),
+                watch("watch-sign", "watch-early on early", "[data-act=check-trained]"),
                 watch("watch-stop-one", "watch-away on away", "[data-act=stop-7]"),
                 watch("watch-reading", "watch on running", "[data-act=hand-reading]"),
                 new Scene("board", "/board", "", "board on running", ""),

@@ -42,6 +42,10 @@ final class Enrolment {
         return enrol("crew", "Crew");
     }
 
+    Tablet.Access safety() throws DemoFailedException {
+        return enrol("safety", "Spruce");
+    }
+
     List<Tablet.Access> proctors() throws DemoFailedException {
         List<Tablet.Access> proctors = new ArrayList<>();
         for (String name : PROCTORS) {

@@ -9,6 +9,7 @@ import yardclock.app.settings.Roster;
 import yardclock.core.board.ControlFrame;
 import yardclock.core.board.CrewFrame;
 import yardclock.core.board.PostFrame;
+import yardclock.core.board.WatchFrame;
 import yardclock.core.course.Contact;
 import yardclock.core.course.ExamPlan;
 import yardclock.core.course.RosterLine;
@@ -28,6 +29,7 @@ import yardclock.sim.tablets.Ground;
 import yardclock.sim.tablets.LiveTablet;
 import yardclock.sim.tablets.PageClock;
 import yardclock.sim.tablets.Proctor;
+import yardclock.sim.tablets.SafetyOfficer;
 import yardclock.sim.tablets.Stream;
 import yardclock.sim.tablets.Tablet;
 import yardclock.sim.units.UnitCounts;
@@ -47,8 +49,8 @@ import java.util.stream.Collectors;
 
 /**
  * Everybody and everything outside the gateway: field units, weather, candidates, proctors,
- * coordinator, crew and referee. Built and begun from one thread against a gateway that is up; then
- * it runs on its stage until closed.
+ * coordinator, crew, safety officer and referee. Built and begun from one thread against a gateway
+ * that is up; then it runs on its stage until closed.
  */
 public final class SimulatedDay implements AutoCloseable {
     /** The spare unit, which carries the climate sensor. */
@@ -104,6 +106,8 @@ public final class SimulatedDay implements AutoCloseable {
                 proctors.stream().map(Tablet.Access::device).collect(Collectors.toSet());
         Tablet<ControlFrame> control = tablet(coordinator, "control", ControlFrame.class);
         stage.soon(() -> new Coordinator(control, devices, watch::sees).begin());
+        Tablet<WatchFrame> safety = tablet(enrolment.safety(), "watch", WatchFrame.class);
+        stage.soon(() -> new SafetyOfficer(safety).begin());
         Stream facts =
                 new Stream(stage, gateway, "/api/feed?after=0", coordinator.token(), feed::take);
         stage.soon(facts::open);

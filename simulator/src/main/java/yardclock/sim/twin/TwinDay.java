@@ -32,6 +32,7 @@ import yardclock.sim.tablets.Crew;
 import yardclock.sim.tablets.Ground;
 import yardclock.sim.tablets.PageClock;
 import yardclock.sim.tablets.Proctor;
+import yardclock.sim.tablets.SafetyOfficer;
 import yardclock.sim.tablets.Tablet;
 import yardclock.sim.units.UnitCounts;
 import yardclock.sim.units.UnitSettings;
@@ -187,6 +188,8 @@ public final class TwinDay {
         new Crew(stage, crew, ground).begin();
         var control = tablet(air, enrol("control-1", Role.COORDINATOR), Engine::control);
         new Coordinator(control, devices, this::watch).begin();
+        var safety = tablet(air, enrol("safety-1", Role.SAFETY), Engine::watch);
+        new SafetyOfficer(safety).begin();
         isNews = true;
     }
 

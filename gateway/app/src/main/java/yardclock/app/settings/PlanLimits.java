@@ -14,6 +14,7 @@ public enum PlanLimits {
     STATIONS(Unit.ITEMS, 1, 24, "what a board can show on one screen"),
     FIELD_UNITS(Unit.ITEMS, 1, 32, "what one access point and one technician can look after"),
     SENSORS(Unit.ITEMS, 0, 12, "eight inputs and four outputs on a field unit"),
+    CHECK_ITEMS(Unit.ITEMS, 1, 12, "what one person can look at and answer for before the day"),
     CHECKPOINTS(Unit.ITEMS, 0, 8, "what a proctor can press without looking it up"),
     CRITERIA(Unit.ITEMS, 1, 16, "without one nobody could say what a fault is; more are not kept"),
     CONTACTS(Unit.ITEMS, 0, 8, "the inputs of one field unit"),

@@ -1,5 +1,6 @@
 package yardclock.app.settings;
 
+import yardclock.core.course.CheckItem;
 import yardclock.core.course.DayRules;
 import yardclock.core.course.ExamPlan;
 import yardclock.core.course.FieldUnit;
@@ -8,6 +9,7 @@ import yardclock.core.course.PlanName;
 import yardclock.core.course.Station;
 import yardclock.core.course.TimingRules;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** Reads the plan's outermost block: its name and rules, then field units, then stations. */
@@ -27,12 +29,29 @@ final class PlanReader {
         TimingRules timing = RulesReader.timing(rules);
         DayRules day = RulesReader.day(plan.block("day", "day"));
         HeatRules heat = HeatReader.read(plan);
+        List<CheckItem> startOfDay = startOfDay(plan);
         Wiring wiring = new Wiring();
         List<FieldUnit> units = new UnitReader(wiring).read(plan);
         List<Station> stations = new StationReader(wiring, day.startKind()).read(plan);
         checkCutOff(rules, timing, stations);
         plan.close();
-        return new ExamPlan(name, timing, day, stations, units, heat);
+        return new ExamPlan(name, timing, day, stations, units, heat, startOfDay);
+    }
+
+    /** The checklist of the start of the day; a plan may have none. */
+    private static List<CheckItem> startOfDay(Block plan) {
+        List<CheckItem> items = new ArrayList<>();
+        if (!plan.has("startOfDay")) {
+            return items;
+        }
+        UniqueNames ids = new UniqueNames();
+        for (Block block : plan.blocks("startOfDay", "checkItem", PlanLimits.CHECK_ITEMS)) {
+            CheckItem item = new CheckItem(block.id("id"), block.text("words", PlanLimits.WORDS));
+            ids.add(block, "id", item.id());
+            items.add(item);
+            block.close();
+        }
+        return items;
     }
 
     /** Nobody could pass a course whose shortest plausible splits together exceed the cut-off. */

@@ -9,10 +9,13 @@ import org.slf4j.LoggerFactory;
 
 import yardclock.app.json.Json;
 import yardclock.app.lane.Answer;
+import yardclock.core.course.Text;
 import yardclock.core.ruling.Refusal;
 
 import java.io.IOException;
+import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
 /** Writes every refusal in the one form tablets understand, and counts it. Any thread. */
 final class Refusals {
@@ -52,6 +55,19 @@ final class Refusals {
             Context request, Refusal refusal, RulingDesk.Mine mine, RulingDesk.Standing standing) {
         String code = refusal.code();
         write(request, status(code), code, new Conflict(code, refusal.words(), mine, standing));
+    }
+
+    /**
+     * The body of a refusal that is about things with names of their own.
+     *
+     * @param words with the names in them, for who reads no more than these
+     */
+    record Naming(String refused, String words, List<Text> named) {}
+
+    void naming(Context request, Refusal refusal, List<Text> named) {
+        String names = named.stream().map(Text::en).collect(Collectors.joining("; "));
+        Naming body = new Naming(refusal.code(), refusal.words() + " Open: " + names + ".", named);
+        write(request, status(body.refused()), body.refused(), body);
     }
 
     /** The rules' refusals are conflicts, but for those that are about who asks. */

@@ -132,6 +132,8 @@ final class RulingDesk {
         } else if (verdict.standing() != null) {
             Standing standing = Standing.of(verdict.standing());
             refusals.conflict(request, verdict.refusal(), Mine.of(ruling), standing);
+        } else if (!verdict.named().isEmpty()) {
+            refusals.naming(request, verdict.refusal(), verdict.named());
         } else {
             refusals.refuse(request, verdict.refusal());
         }

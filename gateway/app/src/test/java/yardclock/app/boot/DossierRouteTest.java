@@ -38,6 +38,20 @@ class DossierRouteTest {
             coordinator.enrol(directory, "coordinator");
             Tablet proctor = new Tablet(gateway.httpPort());
             proctor.enrol(directory, "proctor");
+            Tablet safety = Tablet.signTheChecklist(gateway.httpPort(), directory);
+            safety.rule("team-away", "team", "medical");
+            assertThat(
+                            coordinator
+                                    .press(
+                                            "early",
+                                            "release",
+                                            "number",
+                                            1,
+                                            "proctorDevice",
+                                            proctor.device())
+                                    .body())
+                    .contains("team-away");
+            safety.rule("team-back", "team", "medical");
             coordinator.rule("release", "number", 1, "proctorDevice", proctor.device());
             proctor.rule("withdraw", "number", 1, "words", "sprained a wrist");
 

@@ -64,6 +64,7 @@ class OtherBoardTest {
             coordinator = desk.enrol(directory, "coordinator");
             Tablet beside = new Tablet(gateway.httpPort());
             proctor = beside.enrol(directory, "proctor");
+            var unused = Tablet.signTheChecklist(gateway.httpPort(), directory);
             desk.rule("release", "number", 1, "proctorDevice", beside.device());
             beside.rule("give-start", "number", 1);
             begun = UnitByHand.tick();

@@ -44,6 +44,7 @@ class BrokenDemoPlanTest {
                     "longestBlock",
                     "fallback",
                     "heat",
+                    "startOfDay",
                     "indexScheme",
                     "wbgtMoreRest",
                     "wbgtHold",

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.slf4j.LoggerFactory;
 
 import yardclock.app.json.Json;
+import yardclock.core.course.Text;
 import yardclock.core.engine.Input;
 import yardclock.core.readiness.Team;
 import yardclock.core.ruling.Act;
@@ -146,6 +147,33 @@ class BadRequestTest {
         assertThat(taken.act()).isEqualTo(new Act.TeamAway(Team.MEDICAL, ""));
         for (String wrong : List.of("\"band\"", "null", "0", "\"MEDICAL\"")) {
             String other = ruling(away.replace("\"medical\"", wrong));
+            refused(bench.post("/api/rulings", Role.SAFETY, other), 400, "malformed");
+        }
+    }
+
+    @Test
+    void aReleaseRefusedForTheChecklistNamesWhatIsOpenInBothLanguages() throws Exception {
+        List<Text> open =
+                List.of(new Text("A tub of ice", "Una tina"), new Text("Shade", "Sombra"));
+        bench.lane.rules = input -> new Verdict(Refusal.CHECKLIST_OPEN, 9, null, open);
+        String release = "{\"act\":\"release\",\"number\":12,\"proctorDevice\":\"t-proctor\"}";
+        HttpResponse<String> answer = bench.post("/api/rulings", Role.COORDINATOR, ruling(release));
+        assertThat(answer.statusCode()).isEqualTo(409);
+        JsonNode body = Json.mapper().readTree(answer.body());
+        assertThat(body.path("refused").asText()).isEqualTo("checklist-open");
+        assertThat(body.path("words").asText()).endsWith("Open: A tub of ice; Shade.");
+        assertThat(body.path("named").path(1).path("es").asText()).isEqualTo("Sombra");
+    }
+
+    @Test
+    void aSignatureNamesItsItem() throws Exception {
+        String done = "{\"act\":\"checklist-done\",\"item\":\"cooling\"}";
+        assertThat(bench.post("/api/rulings", Role.SAFETY, ruling(done)).statusCode())
+                .isEqualTo(200);
+        Input.Ruling taken = (Input.Ruling) bench.lane.taken().get(0);
+        assertThat(taken.act()).isEqualTo(new Act.ChecklistDone("cooling", ""));
+        for (String wrong : List.of("\"\"", "null", "7")) {
+            String other = ruling(done.replace("\"cooling\"", wrong));
             refused(bench.post("/api/rulings", Role.SAFETY, other), 400, "malformed");
         }
     }

@@ -12,6 +12,7 @@ import yardclock.app.metrics.Meters;
 import yardclock.app.records.DaySheet;
 import yardclock.app.records.RecordsOffice;
 import yardclock.app.settings.DemoPlan;
+import yardclock.core.course.CheckItem;
 import yardclock.core.course.FieldUnit;
 import yardclock.core.engine.Engine;
 import yardclock.core.engine.Engine.View;
@@ -71,6 +72,9 @@ final class DayBench implements AutoCloseable {
         }
         plan.plan().fieldUnits().forEach(this::wake);
         enrolled.keySet().forEach(this::compare);
+        for (CheckItem item : plan.plan().startOfDay()) {
+            rule(Role.SAFETY, "checklist-done", "item", item.id());
+        }
     }
 
     /** A tablet whose clock agrees with the gateway's. */

@@ -7,6 +7,7 @@ public record ControlFrame(
         Head head,
         Next next,
         List<TeamView> teams,
+        List<CheckView> startOfDay,
         List<OnCourse> onCourse,
         List<StationView> stations,
         List<ProctorView> proctors,

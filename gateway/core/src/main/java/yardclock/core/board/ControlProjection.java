@@ -34,6 +34,7 @@ public final class ControlProjection {
                 picture.head(),
                 next(firstFree(proctors)),
                 TeamView.all(course.standBy()),
+                CheckView.all(course.checklist()),
                 onCourse(),
                 course.stations().stream().map(picture::station).toList(),
                 proctors,

@@ -9,10 +9,16 @@ import java.util.List;
  * The safety officer's picture: what the heat watch says and why, the day so far, and who is
  * moving.
  *
+ * @param startOfDay the checklist that holds releases while an item of it is open
  * @param day the newest readings by the time of measuring, oldest first
  */
 public record WatchFrame(
-        Head head, Heat heat, List<TeamView> teams, List<Moving> moving, List<Point> day) {
+        Head head,
+        Heat heat,
+        List<TeamView> teams,
+        List<CheckView> startOfDay,
+        List<Moving> moving,
+        List<Point> day) {
 
     /**
      * The heat watch with all it goes by. Values that no reading gave yet are 0; the head's reading

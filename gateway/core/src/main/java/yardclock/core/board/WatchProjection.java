@@ -33,7 +33,12 @@ public final class WatchProjection {
 
     public WatchFrame frame() {
         return new WatchFrame(
-                picture.head(), heat(), TeamView.all(picture.course().standBy()), moving(), day());
+                picture.head(),
+                heat(),
+                TeamView.all(picture.course().standBy()),
+                CheckView.all(picture.course().checklist()),
+                moving(),
+                day());
     }
 
     private WatchFrame.Heat heat() {

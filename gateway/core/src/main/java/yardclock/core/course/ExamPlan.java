@@ -8,6 +8,8 @@ import java.util.Optional;
  *
  * <p>Immutable, and journalled whole, so that a journal explains itself years later. Its hash is
  * taken over the bytes it was read from and travels with it in the journal.
+ *
+ * @param startOfDay what must be signed before the first release; empty where nothing must
  */
 public record ExamPlan(
         PlanName name,
@@ -15,21 +17,28 @@ public record ExamPlan(
         DayRules day,
         List<Station> stations,
         List<FieldUnit> fieldUnits,
-        HeatRules heat) {
+        HeatRules heat,
+        List<CheckItem> startOfDay) {
     public ExamPlan {
         heat = heat == null ? HeatRules.DEFAULTS : heat;
         stations = List.copyOf(stations);
         fieldUnits = List.copyOf(fieldUnits);
+        startOfDay = startOfDay == null ? List.of() : List.copyOf(startOfDay);
     }
 
-    /** A plan that says nothing of heat, as all of before bounds could be written in a plan. */
+    /** A plan that says nothing of heat and has no checklist, as the first plans had none. */
     public ExamPlan(
             PlanName name,
             TimingRules timing,
             DayRules day,
             List<Station> stations,
             List<FieldUnit> fieldUnits) {
-        this(name, timing, day, stations, fieldUnits, null);
+        this(name, timing, day, stations, fieldUnits, null, null);
+    }
+
+    /** The same plan with another start-of-day checklist. */
+    public ExamPlan startingWith(List<CheckItem> items) {
+        return new ExamPlan(name, timing, day, stations, fieldUnits, heat, items);
     }
 
     public Optional<Station> station(String id) {

@@ -197,7 +197,7 @@ public final class Engine {
         Devices.Holder holder =
                 new Devices.Holder(enrolled.device(), enrolled.person(), enrolled.role());
         Refusal refusal = devices.enrol(holder, enrolled.codeSha256(), enrolled.tokenSha256());
-        return new Verdict(refusal, lastEntry, null);
+        return Verdict.of(refusal, lastEntry);
     }
 
     private Verdict rule(Input.Ruling ruling, Gathering out) {

@@ -200,6 +200,16 @@ public sealed interface Act {
     /** A team is back, and what was left alone was looked at again. */
     record TeamBack(Team team, String words) implements Act {}
 
+    /** An item of the start-of-day checklist is so: whoever presses answers for it by name. */
+    record ChecklistDone(String item, String words) implements Act {}
+
+    /**
+     * An item that was signed is not so, or not any more: it is open again.
+     *
+     * @param words why; they must be there
+     */
+    record ChecklistOpen(String item, String words) implements Act {}
+
     /** A gust as read off where people climb, mm/s; it stands until the next one. */
     record GustRead(int millimetresPerSecond) implements Act {}
 }

@@ -48,7 +48,9 @@ public enum ActKind {
     LIGHTNING_SEEN(Act.LightningSeen.class, Role.values()),
     GUST_READ(Act.GustRead.class, Role.COORDINATOR, Role.SAFETY),
     TEAM_AWAY(Act.TeamAway.class, Role.COORDINATOR, Role.SAFETY, Role.CREW),
-    TEAM_BACK(Act.TeamBack.class, Role.COORDINATOR, Role.SAFETY, Role.CREW);
+    TEAM_BACK(Act.TeamBack.class, Role.COORDINATOR, Role.SAFETY, Role.CREW),
+    CHECKLIST_DONE(Act.ChecklistDone.class, Role.COORDINATOR, Role.SAFETY),
+    CHECKLIST_OPEN(Act.ChecklistOpen.class, Role.COORDINATOR, Role.SAFETY);
 
     private static final Map<Class<? extends Act>, ActKind> KINDS = new LinkedHashMap<>();
 

@@ -93,6 +93,8 @@ final class Admission {
             case ACKNOWLEDGE_HEAT, HAND_READING, LIGHTNING_SEEN, GUST_READ ->
                     against.addAll(HeatAdmission.against(act, heat, nowMicros));
             case TEAM_AWAY, TEAM_BACK -> standBy(act);
+            case CHECKLIST_DONE, CHECKLIST_OPEN ->
+                    against.addAll(ChecklistActs.against(act, course.checklist()));
         }
         return against.isEmpty() ? null : against.iterator().next();
     }

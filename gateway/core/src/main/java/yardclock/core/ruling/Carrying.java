@@ -92,6 +92,8 @@ final class Carrying {
                     HeatActs.carryOut(act, who, situation.heat(), nowMicros);
             case TEAM_AWAY, TEAM_BACK ->
                     StandByActs.carryOut(act, who, situation.course().standBy(), nowMicros);
+            case CHECKLIST_DONE, CHECKLIST_OPEN ->
+                    ChecklistActs.carryOut(act, who, situation.course().checklist(), nowMicros);
         }
     }
 

@@ -1,5 +1,6 @@
 package yardclock.core.ruling;
 
+import yardclock.core.course.Text;
 import yardclock.core.fact.Gathering;
 
 import java.util.EnumSet;
@@ -71,6 +72,10 @@ public final class Decisions {
         }
         Admission admission = new Admission(situation, who, request, nowMicros);
         Refusal refusal = admission.refusal(request.act());
+        if (refusal == Refusal.CHECKLIST_OPEN) {
+            List<Text> open = situation.course().checklist().open();
+            return Verdict.refused(refusal, request.entry(), open);
+        }
         if (refusal != null) {
             return Verdict.refused(
                     refusal,

@@ -16,6 +16,9 @@ public final class ReleaseHolds {
     /** All that hold now, in the order in which they are given as a refusal. */
     public static List<Refusal> now(CourseRun course, HeatWatch heat, long nowMicros) {
         List<Refusal> holds = new ArrayList<>();
+        if (!course.checklist().open().isEmpty()) {
+            holds.add(Refusal.CHECKLIST_OPEN);
+        }
         if (!course.standBy().holding().isEmpty()) {
             holds.add(Refusal.TEAM_AWAY);
         }

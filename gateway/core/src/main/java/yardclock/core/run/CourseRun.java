@@ -13,6 +13,7 @@ import yardclock.core.fact.FactKind;
 import yardclock.core.fact.Gathering;
 import yardclock.core.passage.EdgeClocks;
 import yardclock.core.passage.TimedEdge;
+import yardclock.core.readiness.Checklist;
 import yardclock.core.readiness.StandBy;
 import yardclock.core.reading.Crossed;
 import yardclock.core.time.TimeLines;
@@ -53,6 +54,7 @@ public final class CourseRun {
     private final Restart restart = new Restart(this);
     private final StandBy standBy = new StandBy();
     private final StopButtons stopButtons;
+    private final Checklist checklist;
     Course status = Course.RUNNING;
     String statusWords = "";
     long releases;
@@ -74,6 +76,7 @@ public final class CourseRun {
             ExamPlan plan, EdgeClocks clocks, TimeLines lines, Account account, long nowMicros) {
         this.plan = plan;
         this.account = account;
+        this.checklist = new Checklist(plan.startOfDay());
         this.clocks = clocks;
         this.crossed = new Crossed(plan);
         this.lines = lines;
@@ -313,6 +316,11 @@ public final class CourseRun {
         return stopButtons;
     }
 
+    /** What must be there before anybody is released, and who answers for it. */
+    public Checklist checklist() {
+        return checklist;
+    }
+
     public int speed() {
         return speed;
     }
@@ -363,6 +371,7 @@ public final class CourseRun {
         if (!stopButtons.isEmpty()) {
             text.line("stop-buttons", stopButtons);
         }
+        text.line("checklist", checklist);
         text.line("lines", lines + " " + restart);
         stations.values().forEach(run -> text.line("station", run));
         everyRun().forEach(attempt -> text.line("attempt", attempt));

@@ -143,6 +143,9 @@ final class RandomYard {
             rule("safety1", new Act.Restart());
         } else if (control.head().course() == CourseStatus.HELD) {
             rule("coordinator1", new Act.ResumeCourse());
+        } else if (control.startOfDay().stream().anyMatch(item -> !item.done())) {
+            control.startOfDay()
+                    .forEach(item -> rule("safety1", new Act.ChecklistDone(item.id(), "")));
         } else if (control.next().ready()) {
             Act release = new Act.Release(control.next().number(), control.next().proctorDevice());
             rule("coordinator1", release);
@@ -250,6 +253,8 @@ final class RandomYard {
             case GUST_READ -> new Act.GustRead(random.nextInt(20_000));
             case TEAM_AWAY -> new Act.TeamAway(team(), words);
             case TEAM_BACK -> new Act.TeamBack(team(), words);
+            case CHECKLIST_DONE -> new Act.ChecklistDone(pick(ITEMS), words);
+            case CHECKLIST_OPEN -> new Act.ChecklistOpen(pick(ITEMS), words);
         };
     }
 
@@ -314,6 +319,7 @@ final class RandomYard {
 
     private static final List<String> POINTS =
             Arrays.asList("start", "finish", "cap", "post", "top", "hands", null);
+    private static final List<String> ITEMS = Arrays.asList("cooling", "medical", "moat", null);
     private static final List<String> CRITERIA =
             Arrays.asList("must", "rough", "once", "advice", "none", null);
 

@@ -1,5 +1,6 @@
 package yardclock.core.engine;
 
+import yardclock.core.course.CheckItem;
 import yardclock.core.course.Checkpoint;
 import yardclock.core.course.Combination;
 import yardclock.core.course.Contact;
@@ -53,6 +54,7 @@ public final class TestPlan {
     private boolean leaderboardPublic;
     private boolean startsBySignal = true;
     private long releaseIntervalMicros = RELEASE_INTERVAL;
+    private List<CheckItem> startOfDay = List.of();
     private SensorKind lapsStart = SensorKind.CONTACT;
 
     public TestPlan benefit() {
@@ -92,6 +94,15 @@ public final class TestPlan {
         return this;
     }
 
+    /** Cooling and the medical team must be signed for before the first release. */
+    public TestPlan startOfDay() {
+        startOfDay =
+                List.of(
+                        new CheckItem("cooling", text("Cooling is here")),
+                        new CheckItem("medical", text("Medical team is here")));
+        return this;
+    }
+
     public TestPlan releaseEvery(long seconds) {
         releaseIntervalMicros = seconds * SECOND;
         return this;
@@ -104,11 +115,12 @@ public final class TestPlan {
             stations.remove(0);
         }
         return new ExamPlan(
-                new PlanName("test", 1, text("Test plan"), "Nowhere", "Yard 0"),
-                timing(),
-                day(),
-                stations,
-                units());
+                        new PlanName("test", 1, text("Test plan"), "Nowhere", "Yard 0"),
+                        timing(),
+                        day(),
+                        stations,
+                        units())
+                .startingWith(startOfDay);
     }
 
     /** The stations' ids in the order of the course. */

@@ -38,6 +38,7 @@ class RefusalsTest {
             case INTERVAL_NOT_OVER, NO_SUCH_PROCTOR -> release(refusal);
             case HEAT_HOLDS, HEAT_UNKNOWN, HEAT_SILENT, READING_IMPOSSIBLE -> heat(refusal);
             case TEAM_AWAY, ALREADY_AWAY, NOT_AWAY -> standBy(refusal);
+            case CHECKLIST_OPEN, UNKNOWN_ITEM, ALREADY_SIGNED, NOT_SIGNED -> checklist(refusal);
             case NOT_YOUR_CANDIDATE, NOT_RELEASED, ALREADY_STARTED, NOT_ON_COURSE -> where(refusal);
             case NO_SUCH_SPLIT, ALREADY_RULED, OUT_OF_DATE -> split(refusal);
             case CLOCK_STARTS_HERE, HOLD_ENDS_AT_START -> stationAgain(refusal);
@@ -85,6 +86,19 @@ class RefusalsTest {
         return refusal == Refusal.ALREADY_AWAY
                 ? yard.rule("coordinator1", new Act.TeamAway(Team.MEDICAL, ""))
                 : yard.rule("coordinator1", new Act.Release(101, "proctor1"));
+    }
+
+    private Verdict checklist(Refusal refusal) {
+        Yard early = Yard.open(new TestPlan().startOfDay().make()).at(10);
+        if (refusal == Refusal.ALREADY_SIGNED) {
+            early.ok("safety1", new Act.ChecklistDone("cooling", ""));
+        }
+        return switch (refusal) {
+            case UNKNOWN_ITEM -> early.rule("safety1", new Act.ChecklistDone("moat", ""));
+            case ALREADY_SIGNED -> early.rule("safety2", new Act.ChecklistDone("cooling", ""));
+            case NOT_SIGNED -> early.rule("safety1", new Act.ChecklistOpen("cooling", "no ice"));
+            default -> early.rule("coordinator1", new Act.Release(101, "proctor1"));
+        };
     }
 
     private Verdict whoAndWhether(Refusal refusal) {

@@ -61,6 +61,8 @@ class RolesTest {
             gust-read          C - - - S
             team-away          C - - W S
             team-back          C - - W S
+            checklist-done     C - - - S
+            checklist-open     C - - - S
             """;
 
     static List<Arguments> table() {
@@ -148,6 +150,8 @@ class RolesTest {
             case GUST_READ -> new Act.GustRead(4_000);
             case TEAM_AWAY -> new Act.TeamAway(Team.COURSE_CREW, "");
             case TEAM_BACK -> new Act.TeamBack(Team.COURSE_CREW, "");
+            case CHECKLIST_DONE -> new Act.ChecklistDone("cooling", "");
+            case CHECKLIST_OPEN -> new Act.ChecklistOpen("cooling", "the ice has melted");
         };
     }
 }

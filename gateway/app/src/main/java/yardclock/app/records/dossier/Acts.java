@@ -21,6 +21,8 @@ final class Acts {
             case HOLD_COURSE, RESUME_COURSE, STOP_ALL, RESTART, STATION_READY, STRIKE, ASSIGN ->
                     true;
             case BEGIN_CALIBRATION, END_CALIBRATION, GO_ON_BY_HAND, ADJUST_TRIGGER -> true;
+            // Without these a release would be admitted, or not, otherwise than it was.
+            case CHECKLIST_DONE, CHECKLIST_OPEN, TEAM_AWAY, TEAM_BACK -> true;
             default -> isOf(act, number);
         };
     }

@@ -177,6 +177,12 @@ final class ActWords {
             case GUST_READ -> view.say("read a gust", "midió una racha");
             case TEAM_AWAY -> view.say("called a team away", "avisó que un equipo se fue");
             case TEAM_BACK -> view.say("called a team back", "avisó que un equipo volvió");
+            case CHECKLIST_DONE ->
+                    view.say("signed a checklist item", "firmó un punto de la lista");
+            case CHECKLIST_OPEN ->
+                    view.say(
+                            "took a checklist item back",
+                            "retiró la firma de un punto de la lista");
             case RUN_AGAIN -> view.say("granted a re-run", "concedió repetir el recorrido");
             case RUN_STATION_AGAIN ->
                     view.say("granted a re-run of the station", "concedió repetir la estación");
