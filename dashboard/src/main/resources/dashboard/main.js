@@ -73,6 +73,8 @@ const JOBS = {
     "jobs/bench-calibration",
     "jobs/bench-by-hand",
     "jobs/bench-triggers",
+    "jobs/bench-rejudge",
+    "jobs/trigger-fields",
   ],
   leaderboard: COURSE_WORDS,
   front: ["jobs/front-entry", "lib/outbox-store"],

@@ -1,13 +1,13 @@
-// What judges the edges: every trigger with the guards in force, and other values for them. What
-// was typed and not taken stays until the trigger is another one.
+// What judges the edges: every trigger with the guards in force, and other values for them: tried on
+// today's runs, or given from now on. What was typed stays until the trigger is another one.
 import { html, nothing } from "lit";
 import { say, text } from "../lib/say.js";
 import { acts } from "../lib/acts.js";
-import {
-  allMicros, asTyped, byStation, firstWrong, isAsBefore, length, nameOf,
-} from "./trigger-state.js";
+import { allMicros, asTyped, byStation, isAsBefore, length, nameOf } from "./trigger-state.js";
+import { guardFields, valuesWrong } from "./trigger-fields.js";
+import { tryOut } from "./bench-rejudge.js";
 
-/** The section; what was typed and refused is kept in `page.triggerDrafts`. */
+/** The section; what was typed is kept in `page.triggerDrafts`. */
 export function triggers(page, frame) {
   return html`<section aria-labelledby="triggers" class="triggers">
     <h2 id="triggers">${say("trigger.title")}</h2>
@@ -28,11 +28,11 @@ function row(page, trigger) {
       <p>${say("trigger.of", { sensors: sensors.join(", "), version })}</p>
       <p>${guardsInForce(guards)}</p>
     </div>
-    ${page.badge.role === "technician" ? adjusting(page, trigger) : nothing}
+    ${guards.length === 0 ? nothing : buttons(page, trigger)}
   </li>`;
 }
 
-export function pointWords({ point }) {
+function pointWords({ point }) {
   const isEnd = point === "start" || point === "finish";
   return isEnd ? say(`bench.point-${point}`) : say("trigger.checkpoint", { point });
 }
@@ -43,84 +43,59 @@ function guardsInForce(guards) {
   return used.map(({ guard, micros }) => `${say(`guard.${guard}`)} ${length(micros)}`).join(" · ");
 }
 
-function adjusting(page, trigger) {
-  if (trigger.guards.length === 0) return nothing;
-  const name = `adjust-${nameOf(trigger)}`;
-  const aria = say("trigger.adjust-of", {
-    station: text(trigger.stationName),
-    point: pointWords(trigger),
-  });
+function buttons(page, trigger) {
+  const mine = page.badge.role === "technician";
+  const where = { station: text(trigger.stationName), point: pointWords(trigger) };
+  const [adjusts, tries] = [say("trigger.adjust-of", where), say("rejudge.try-of", where)];
+  const [adjustName, tryName] = [`adjust-${nameOf(trigger)}`, `try-${nameOf(trigger)}`];
   return html`<div class="trigger-act">
-    ${page.button(name, say("trigger.adjust"), () => adjust(page, trigger, name, aria), {
-      off: trigger.taken, aria,
-    })}
-    ${trigger.taken ? html`<p>${say("trigger.taken")}</p>` : nothing}
+    ${page.button(tryName, say("rejudge.try"), () => tryNow(page, trigger, tries), { aria: tries })}
+    ${mine ? page.button(adjustName, say("trigger.adjust"), () => adjust(page, trigger, adjusts), {
+      off: trigger.taken, aria: adjusts,
+    }) : nothing}
+    ${mine && trigger.taken ? html`<p>${say("trigger.taken")}</p>` : nothing}
   </div>`;
+}
+
+/** What was typed for this trigger as it is now adjusted, or else the values in force. */
+function draft(page, trigger) {
+  page.triggerDrafts ??= new Map();
+  const key = `${nameOf(trigger)} ${trigger.adjustment}`;
+  return {
+    typed: page.triggerDrafts.get(key) ?? { ...asTyped(trigger.guards), words: "" },
+    keep: (answer) => page.triggerDrafts.set(key, { ...answer }),
+    drop: () => page.triggerDrafts.delete(key),
+  };
+}
+
+function tryNow(page, trigger, title) {
+  const { typed, keep } = draft(page, trigger);
+  return tryOut(page, trigger, { title, typed, keep });
 }
 
 /** Asks for other values and sends them with the adjustment that was on the screen. */
-async function adjust(page, trigger, name, title) {
-  const drafts = (page.triggerDrafts ??= new Map());
-  const key = `${name} ${trigger.adjustment}`;
+async function adjust(page, trigger, title) {
+  const { typed, keep, drop } = draft(page, trigger);
   const answer = await page.ask.put({
     title,
-    typed: drafts.get(key) ?? asTyped(trigger.guards),
-    body: (typed) => html`<p>${text(trigger.words)}</p>
-      ${guardFields(trigger.guards, typed)}`,
+    typed,
+    body: (values) => html`<p>${text(trigger.words)}</p>${guardFields(trigger.guards, values)}`,
     words: "trigger.why",
-    check: (typed) => whatIsWrong(trigger.guards, typed),
+    check: (values) => whatIsWrong(trigger.guards, values),
     yes: say("trigger.adjust-now"),
   });
   if (!answer) return;
-  drafts.set(key, answer);
+  keep(answer);
   const act = acts.adjustTrigger(trigger, allMicros(answer), answer.words.trim());
-  const taken = await page.act(name, act, {
+  const taken = await page.act(`adjust-${nameOf(trigger)}`, act, {
     done: "trigger.adjusted",
     values: { version: `${trigger.version.split("+")[0]}+${trigger.adjustment + 1}` },
   });
-  if (taken?.kind === "accepted") drafts.delete(key);
-}
-
-export function guardFields(guards, typed) {
-  return html`<div class="guards">${guards.map((guard) => guardField(guard, typed))}</div>`;
-}
-
-function guardField(guard, typed) {
-  const id = `guard-${guard.guard}`;
-  return html`<div class="field">
-    <label for=${id}>${say("trigger.in-ms", { guard: say(`guard.${guard.guard}`) })}</label>
-    <input
-      id=${id}
-      name=${guard.guard}
-      inputmode="decimal"
-      maxlength="11"
-      autocomplete="off"
-      aria-describedby="${id}-limits"
-      .value=${typed[guard.guard]}
-      @input=${(change) => (typed[guard.guard] = change.target.value)}
-    />
-    <p id="${id}-limits" class="quiet">${limits(guard)} ${guard.micros === 0
-      ? say("trigger.not-used")
-      : say("trigger.in-force", { length: length(guard.micros) })}</p>
-  </div>`;
-}
-
-function limits({ leastMicros, mostMicros }) {
-  const values = { least: length(leastMicros), most: length(mostMicros) };
-  if (leastMicros === 0) return say("trigger.from-none", values);
-  return leastMicros === 1 ? say("trigger.above-none", values) : say("trigger.between", values);
+  if (taken?.kind === "accepted") drop();
 }
 
 function whatIsWrong(guards, typed) {
   return valuesWrong(guards, typed)
     ?? (isAsBefore(guards, typed) ? say("trigger.as-before") : null)
     ?? (typed.words.trim() === "" ? say("refusal.no-words") : null);
-}
-
-/** A sentence about the first value that is no time, or beyond its limits; null for none. */
-export function valuesWrong(guards, typed) {
-  const wrong = firstWrong(guards, typed);
-  return wrong && say(`trigger.${wrong.why}`, {
-    guard: say(`guard.${wrong.guard}`), limits: limits(wrong),
-  });
 }

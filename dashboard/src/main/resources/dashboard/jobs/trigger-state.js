@@ -69,3 +69,24 @@ export function allMicros(typed) {
     GUARDS.map((guard) => [`${guard}Micros`, parseLength(typed[guard]) ?? 0]),
   );
 }
+
+/** A split or a difference to the millisecond, as "47.300 s". */
+export function seconds(micros) {
+  return `${(micros / 1_000_000).toFixed(3)} s`;
+}
+
+/** By how much an instant or a split is other: "+0.800 s"; empty where it is not, or one is none. */
+export function moved(beforeMicros, afterMicros) {
+  const by = Math.round((afterMicros - beforeMicros) / 1000);
+  if (beforeMicros < 0 || afterMicros < 0 || by === 0) return "";
+  return `${by > 0 ? "+" : "−"}${(Math.abs(by) / 1000).toFixed(3)} s`;
+}
+
+/** Turns of which nothing can be said, gathered by the reason: [{why, numbers}]. */
+export function byWhy(turns) {
+  const gathered = new Map();
+  for (const { number, why } of turns) {
+    gathered.set(why, [...(gathered.get(why) ?? []), number]);
+  }
+  return [...gathered].map(([why, numbers]) => ({ why, numbers }));
+}

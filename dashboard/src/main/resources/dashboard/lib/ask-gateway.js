@@ -57,6 +57,11 @@ export function newCode(token, role) {
   return post("/api/codes", { role }, token, PATIENCE_MS);
 }
 
+/** What other guards of a trigger would have found today; nothing is done by asking. */
+export function rejudge(token, question) {
+  return post("/api/bench/rejudge", question, token, PATIENCE_MS);
+}
+
 /** Anything staff may read; the caller gets the response, or null when it could not be had. */
 export async function read(address, token, patienceMs = PATIENCE_MS) {
   try {

@@ -41,6 +41,60 @@ export const onTriggers = {
     "Every value is the one in force. Change one, or go back.",
     "Todos los valores son los que rigen. Cambie uno o vuelva.",
   ],
+  "rejudge.try": ["Try on today's runs", "Probar con lo de hoy"],
+  "rejudge.try-of": ["Try on today's runs: {station}, {point}", "Probar con lo de hoy: {station}, {point}"],
+  "rejudge.how": [
+    "Every run at this station today is judged anew from its own edges: by the values that judged " +
+      "it then, and by these. This changes nothing.",
+    "Cada paso de hoy por esta estación se juzga de nuevo por sus propios flancos: con los valores " +
+      "que lo juzgaron y con estos. Esto no cambia nada.",
+  ],
+  "rejudge.show": ["Show what would change", "Mostrar qué cambiaría"],
+  "rejudge.no-answer": [
+    "No answer from the gateway. Ask again.",
+    "La central no responde. Pregunte de nuevo.",
+  ],
+  "rejudge.sum": [
+    "{judged} judged anew: {unchanged} as before, {changed} otherwise.",
+    "{judged} juzgados de nuevo: {unchanged} como antes, {changed} distintos.",
+  ],
+  "rejudge.not-applied": [
+    "Nothing was applied. A split changes only by a ruling of those who may: choose a reading, give " +
+      "the time by hand, or void it, each with its reason.",
+    "No se aplicó nada. Un parcial solo cambia por decisión de quien puede: elegir una lectura, dar " +
+      "el tiempo a mano o anularlo, siempre con su motivo.",
+  ],
+  "rejudge.number": ["No.", "N.º"],
+  "rejudge.before": ["then", "antes"],
+  "rejudge.after": ["with these", "con estos"],
+  "rejudge.moved": ["difference", "diferencia"],
+  "rejudge.run": ["{number}, run {run}", "{number}, intento {run}"],
+  "rejudge.none": ["no split", "sin parcial"],
+  "rejudge.start": ["start {by}", "salida {by}"],
+  "rejudge.finish": ["finish {by}", "llegada {by}"],
+  "rejudge.split": ["split {by}", "parcial {by}"],
+  "rejudge.stands": ["{state}, {split}", "{state}, {split}"],
+  "rejudge.now": ["Stands now: {stands}.", "Vale ahora: {stands}."],
+  "rejudge.because": ["With these: {why}.", "Con estos: {why}."],
+  "rejudge.silent": ["Of these nothing can be said:", "De estos no se puede decir nada:"],
+  "rejudge-label.clean": ["clean", "limpio"],
+  "rejudge-label.provisional": ["provisional", "provisional"],
+  "rejudge-label.ambiguous": ["ambiguous", "dudoso"],
+  "rejudge-label.look": ["to look at", "por mirar"],
+  "rejudge-why.under-way": ["still under way", "aún en curso"],
+  "rejudge-why.ended": ["ended before its time", "terminado antes de tiempo"],
+  "rejudge-why.edges-lost": [
+    "a sensor rattled, and not all edges were kept",
+    "un sensor vibró y no se guardaron todos los flancos",
+  ],
+  "rejudge-why.came-too-late": [
+    "edges came, or may have come, too late for it",
+    "llegaron, o pudieron llegar, flancos demasiado tarde",
+  ],
+  "rejudge-why.not-over": [
+    "the station was ready again before these values had passed",
+    "la estación volvió a estar lista antes de pasar estos valores",
+  ],
   "guard.lockout": ["lock-out after a passage", "bloqueo tras un paso"],
   "guard.staysFor": ["stays for", "permanece"],
   "guard.clearFor": ["clear for", "libre durante"],

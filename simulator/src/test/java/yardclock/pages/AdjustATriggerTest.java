@@ -29,6 +29,10 @@ class AdjustATriggerTest {
             Page second = first.context().newPage();
             second.navigate(first.url());
             soon(trigger(first)).containsText("version 1+0 shortest block that counts 90 ms");
+            first.click("[data-act=try-mannequin-drag-turned-post]");
+            first.click("[data-act=show-rejudged]");
+            soon(first.locator(".rejudged")).containsText("0 judged anew");
+            first.click("[data-ask=back]");
             ask(first, "120");
             ask(second, "60");
             first.click("[data-ask=yes]");

@@ -38,6 +38,7 @@ final class PageServer implements AutoCloseable {
     private final Map<String, LiveStream> streams = new ConcurrentHashMap<>();
     private final Map<String, String> clocks = new ConcurrentHashMap<>();
     private final List<JsonNode> rulings = new CopyOnWriteArrayList<>();
+    private final List<JsonNode> rejudgeQuestions = new CopyOnWriteArrayList<>();
     private final StaticFiles files = new StaticFiles();
     private volatile String answer = "{\"accepted\":true,\"entry\":1}";
     private volatile int status = 200;
@@ -60,6 +61,7 @@ final class PageServer implements AutoCloseable {
         server.createContext("/", this::file);
         server.createContext("/api/live/", this::live);
         server.createContext("/api/rulings", this::ruling);
+        server.createContext("/api/bench/rejudge", this::rejudge);
         server.createContext("/api/clock", this::ownClock);
         server.createContext("/api/clock-wanted", this::ownClock);
         server.createContext("/api/enrol", this::enrol);
@@ -131,6 +133,16 @@ final class PageServer implements AutoCloseable {
         } else if (!deaf) {
             reply(exchange, status, answer);
         }
+    }
+
+    private void rejudge(HttpExchange exchange) throws IOException {
+        rejudgeQuestions.add(Json.mapper().readTree(exchange.getRequestBody().readAllBytes()));
+        reply(exchange, 200, ScriptedFrames.rejudged());
+    }
+
+    /** What was asked about other guards. */
+    List<JsonNode> rejudgeQuestions() {
+        return rejudgeQuestions;
     }
 
     /** What the picture of this unit's clock is from now on. */

@@ -9,11 +9,14 @@ import java.util.List;
  *
  * @param role whose badge the tablet carries, or empty
  * @param frame a scripted frame's name and head, as {@code post-held on running}; or empty
- * @param press a button to press before the page is looked at, or empty
+ * @param press what to press before the page is looked at, one {@code then} another; or empty
  */
 record Scene(String name, String path, String role, String frame, String press) {
     /** Long enough for what wants to be held; a plain button does not mind. */
     private static final double HOLD_MILLIS = 800;
+
+    /** What a press leads to, once nothing is asked of the gateway any more. */
+    private static final String SHOWN = ".ask:not(:has([aria-busy=true])), .menu, .locked, .plot";
 
     static List<Scene> all() {
         return List.of(
@@ -62,6 +65,10 @@ record Scene(String name, String path, String role, String frame, String press) 
                 bench("bench-calibrating", "bench-calibrating on running", ""),
                 bench("bench-clock", "bench on running", "[data-act=clock-fu-08]"),
                 bench("bench-adjust", "bench on running", "[data-act=adjust-mannequin-drag-start]"),
+                bench(
+                        "bench-rejudge",
+                        "bench on running",
+                        "[data-act=try-mannequin-drag-start] then [data-act=show-rejudged]"),
                 new Scene(
                         "leaderboard",
                         "/leaderboard",
@@ -104,9 +111,9 @@ record Scene(String name, String path, String role, String frame, String press) 
     /** Waits until the page shows its frame, and presses what is to be pressed. */
     void settle(Page page) {
         page.waitForSelector(isLive() ? "html[data-link=live] main > *" : "form");
-        if (!press.isEmpty()) {
-            page.click(press, new Page.ClickOptions().setDelay(HOLD_MILLIS));
-            page.waitForSelector(".ask, .menu, .locked, .plot").scrollIntoViewIfNeeded();
+        for (String one : press.isEmpty() ? new String[0] : press.split(" then ", -1)) {
+            page.click(one, new Page.ClickOptions().setDelay(HOLD_MILLIS));
+            page.waitForSelector(SHOWN).scrollIntoViewIfNeeded();
         }
     }
 

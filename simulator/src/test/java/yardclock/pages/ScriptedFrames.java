@@ -11,6 +11,7 @@ import yardclock.core.board.CrewFrame;
 import yardclock.core.board.LeaderboardFrame;
 import yardclock.core.board.PostFrame;
 import yardclock.core.board.WatchFrame;
+import yardclock.core.run.Rejudged;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -49,6 +50,22 @@ final class ScriptedFrames {
             return asSent;
         } catch (IOException e) {
             throw new UncheckedIOException(name, e);
+        }
+    }
+
+    /** What other guards of the drag's start would have found, as the gateway would answer. */
+    static String rejudged() {
+        try {
+            JsonNode written = tree("rejudged");
+            String asSent =
+                    Json.mapper()
+                            .writeValueAsString(Json.mapper().treeToValue(written, Rejudged.class));
+            if (!Json.mapper().readTree(asSent).equals(written)) {
+                throw new IllegalStateException("no answer of the gateway: " + asSent);
+            }
+            return asSent;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 

@@ -6,12 +6,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.LocatorAssertions;
 
 import org.junit.jupiter.api.Test;
 
 import yardclock.app.json.Json;
+import yardclock.core.course.GuardTimes;
 import yardclock.core.ruling.Act;
 
 import java.util.List;
@@ -146,6 +149,63 @@ class TriggersPageTest extends WithPages {
             Page page = tablet.page();
             assertThat(trigger(page, "start")).containsText("version 3+0");
             assertThat(page.locator("[data-act^=adjust-]")).hasCount(0);
+        }
+    }
+
+    @Test
+    void what_would_change_is_shown_and_nothing_is_done() throws JsonProcessingException {
+        try (Tablet tablet = show("coordinator")) {
+            Page page = tablet.page();
+            page.focus("[data-act=try-mannequin-drag-start]");
+            page.keyboard().press("Enter");
+            page.fill("[name=stoodFor]", "10000.5");
+            page.click("[data-act=show-rejudged]");
+            assertThat(page.locator(".rejudged .wrong")).containsText("outside its limits");
+            page.fill("[name=stoodFor]", "150");
+            page.focus("[data-act=show-rejudged]");
+            page.keyboard().press("Enter");
+            assertThat(page.locator(".rejudged"))
+                    .containsText("26 judged anew: 24 as before, 2 otherwise.");
+            assertThat(page.locator(".rejudged tbody tr"))
+                    .hasText(
+                            new String[] {
+                                "7 47.312 s clean 47.824 s ambiguous start −0.512 s split +0.512 s",
+                                "Stands now: confirmed, 47.312 s."
+                                        + " With these: more than one reading is plausible;"
+                                        + " choose one.",
+                                "12, run 2 51.040 s clean no split to look at",
+                                "Stands now: proposed, 51.040 s."
+                                        + " With these: the start was not seen."
+                            },
+                            new LocatorAssertions.HasTextOptions().setUseInnerText(true));
+            assertThat(page.locator(".rejudged li"))
+                    .hasText(
+                            new String[] {
+                                "still under way: 14",
+                                "edges came, or may have come, too late for it: 3, 5"
+                            });
+            assertThat(page.locator(".rejudged")).containsText("Nothing was applied.");
+            assertThat(server.rulings()).isEmpty();
+            assertThat(server.rejudgeQuestions()).hasSize(1);
+            JsonNode asked = server.rejudgeQuestions().get(0);
+            assertThat(asked.path("point").asText()).isEqualTo("start");
+            assertThat(Json.mapper().treeToValue(asked, GuardTimes.class))
+                    .isEqualTo(new GuardTimes(0, 0, 0, 150_000, 0, 0, 0, 0));
+        }
+    }
+
+    @Test
+    void what_was_tried_is_there_when_it_is_to_be_given() {
+        try (Tablet tablet = show("technician")) {
+            Page page = tablet.page();
+            page.click("[data-act=try-mannequin-drag-start]");
+            page.fill("[name=stoodFor]", "150");
+            page.click("[data-act=show-rejudged]");
+            assertThat(page.locator(".rejudged table")).hasCount(1);
+            page.click("[data-ask=back]");
+            page.click(ADJUST);
+            assertThat(page.locator("[name=stoodFor]")).hasValue("150");
+            assertThat(page.locator(".ask textarea")).hasValue("");
         }
     }
 

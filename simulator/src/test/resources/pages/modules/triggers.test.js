@@ -1,6 +1,6 @@
 import { test, same } from "./check.js";
 import {
-  allMicros, asTyped, byStation, firstWrong, isAsBefore, length, parseLength,
+  allMicros, asTyped, byStation, byWhy, firstWrong, isAsBefore, length, moved, parseLength,
 } from "/ui/jobs/trigger-state.js";
 
 const CLEAR = { guard: "clearFor", micros: 1_500_000, leastMicros: 1, mostMicros: 30_000_000 };
@@ -56,4 +56,17 @@ test("triggers stand under their stations, in the order of the course", () => {
   const at = (station, point) => ({ station, stationName: { en: station }, point });
   const found = byStation([at("drag", "start"), at("drag", "finish"), at("fan", "start")]);
   same(found.map((one) => [one.id, one.triggers.length]), [["drag", 2], ["fan", 1]]);
+});
+
+test("what moved says by how much and where to, to the millisecond", () => {
+  same(moved(47_312_000, 47_824_400), "+0.512 s");
+  same(moved(1_201_400_000, 1_200_888_000), "−0.512 s");
+  same(moved(5, 400), "");
+  same(moved(-1, 400_000), "");
+  same(moved(400_000, -1), "");
+});
+
+test("numbers of which nothing can be said stand under their reason", () => {
+  const turns = [{ number: 3, why: "ended" }, { number: 4, why: "not-over" }, { number: 5, why: "ended" }];
+  same(byWhy(turns), [{ why: "ended", numbers: [3, 5] }, { why: "not-over", numbers: [4] }]);
 });
