@@ -148,7 +148,13 @@ class StopButtonDossierTest {
             units.add(new FieldUnit(unit.id(), unit.place(), sensors));
         }
         return new ExamPlan(
-                plan.name(), plan.timing(), plan.day(), plan.stations(), units, plan.heat());
+                plan.name(),
+                plan.timing(),
+                plan.day(),
+                plan.stations(),
+                units,
+                plan.heat(),
+                plan.startOfDay());
     }
 
     private static int run(StringWriter said, Object... arguments) {
