@@ -5,6 +5,7 @@ import { Page } from "../parts/page.js";
 import { courseMap } from "../parts/course-map.js";
 import { courseRulings } from "../parts/course-rulings.js";
 import { heatCard } from "../parts/heat-card.js";
+import { groundRead } from "../parts/ground.js";
 import { standBy } from "../parts/stand-by.js";
 import { warnings } from "../parts/sentences.js";
 import { tray } from "../parts/tray.js";
@@ -41,7 +42,7 @@ class Control extends Page {
         ${this.leads ? codeMaker(this) : nothing}
       </div>
       <div class="control-rest">
-        ${standBy(this, frame.teams)} ${waiting(frame.waiting)} ${proctors(frame.proctors)} ${heatCard(frame.head.heat)}
+        ${standBy(this, frame.teams)} ${groundRead(this, frame.surfaces)} ${waiting(frame.waiting)} ${proctors(frame.proctors)} ${heatCard(frame.head.heat)}
       </div>
     `;
   }

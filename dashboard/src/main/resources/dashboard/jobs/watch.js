@@ -2,6 +2,7 @@
 import { html, svg, nothing } from "lit";
 import { Page } from "../parts/page.js";
 import { courseRulings } from "../parts/course-rulings.js";
+import { groundNotes } from "../parts/ground.js";
 import { isNeeded, standBy } from "../parts/stand-by.js";
 import { isOpen, startOfDay } from "../parts/start-of-day.js";
 import { say } from "../lib/say.js";
@@ -36,7 +37,7 @@ class Watch extends Page {
     return html`
       ${first ? people : nothing}
       ${early ? list : nothing} ${this.#level(frame)} ${tellings(this)} ${courseRulings(this, frame.head)}
-      ${first ? nothing : people} ${early ? nothing : list} ${day(frame)} ${emergency()}
+      ${first ? nothing : people} ${groundNotes(this, frame.surfaces)} ${early ? nothing : list} ${day(frame)} ${emergency()}
     `;
   }
 

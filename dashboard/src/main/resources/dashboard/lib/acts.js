@@ -54,6 +54,9 @@ export const acts = {
   gustRead: (millimetresPerSecond) => ({ act: "gust-read", millimetresPerSecond }),
   checklistDone: (item, words) => ({ act: "checklist-done", item, words }),
   checklistOpen: (item, words) => ({ act: "checklist-open", item, words }),
+  noteSurface: (where, ground, glare, gust, words) => ({
+    act: "note-surface", where, ground, glare, gust, words,
+  }),
   teamAway: (team, words) => ({ act: "team-away", team, words }),
   teamBack: (team, words) => ({ act: "team-back", team, words }),
   runAgain: (number, reason, words) => ({ act: "run-again", number, reason, words }),

@@ -194,6 +194,10 @@ export const codes = {
     "No heat reading for an hour: no new releases until there is one.",
     "Sin lectura de calor en una hora: no hay salidas hasta que haya una.",
   ],
+  "refusal.surface-holds": [
+    "What was noted of the ground or the weather holds a station.",
+    "Lo anotado del suelo o del tiempo retiene una estación.",
+  ],
   "refusal.reading-impossible": [
     "This reading cannot be. Look at the instrument.",
     "Esta lectura no puede ser. Revise el instrumento.",

@@ -43,6 +43,7 @@ export const onDay = {
   "hold.checklist-open": ["Start-of-day checklist open", "Lista del inicio del día abierta"],
   "hold.medical": ["Medical team called away", "Equipo médico fuera por una llamada"],
   "hold.course-crew": ["Course crew called away", "Equipo del recorrido fuera por una llamada"],
+  "hold.surface-holds": ["Ground or weather at a station", "Suelo o tiempo en una estación"],
   "hold.heat-holds": ["Heat watch", "Vigilancia del calor"],
   "hold.heat-unknown": ["Heat level unknown", "Se ignora el nivel de calor"],
   "hold.heat-silent": ["No heat reading for an hour", "Sin lectura de calor en una hora"],

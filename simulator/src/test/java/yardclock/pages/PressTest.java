@@ -9,6 +9,7 @@ import com.microsoft.playwright.Page;
 
 import org.junit.jupiter.api.Test;
 
+import yardclock.core.readiness.Ground;
 import yardclock.core.readiness.Team;
 import yardclock.core.ruling.Act;
 import yardclock.core.ruling.Reason;
@@ -263,6 +264,36 @@ class PressTest extends WithPresses {
             page.click("[data-act=release]");
             assertThat(page.locator(".note.warn"))
                     .containsText("until they are signed. A tub of ice");
+        }
+    }
+
+    @Test
+    void the_ground_is_noted_spot_by_spot_beginning_with_what_stands() {
+        try (Tablet tablet = show("watch")) {
+            Page page = tablet.page();
+            assertThat(page.locator("[data-spot=hydrant-walk]")).containsText("not noted");
+            page.click("[data-act=ground-mannequin-drag]");
+            assertThat(page.locator("[name=glare]")).isChecked();
+            page.click("label:has([value=ice])");
+            page.click("label:has([name=gust])");
+            page.click("[data-ask=yes]");
+            page.click("[data-act=ground-yard]");
+            assertThat(page.locator("[data-ask=yes]")).hasAttribute("aria-disabled", "true");
+            page.click("label:has([value=wet])");
+            page.fill("textarea", "rain");
+            page.click("[data-ask=yes]");
+            awaitActs(
+                    new Act.NoteSurface("mannequin-drag", Ground.ICE, true, true, ""),
+                    new Act.NoteSurface("yard", Ground.WET, false, false, "rain"));
+            server.show("watch", ScriptedFrames.of("watch-ice", "ice"));
+            assertThat(page.locator("[data-spot=mannequin-drag]")).containsText("takes nobody");
+            assertThat(page.locator("[data-holds]")).containsText("Ground or weather");
+            assertThat(tablet.complaints()).isEmpty();
+        }
+        try (Tablet tablet = show("control")) {
+            assertThat(tablet.page().locator("[data-spot]")).hasCount(3);
+            assertThat(tablet.page().locator("[data-spot=climb]")).containsText("dry, gusts");
+            assertThat(tablet.page().locator("[data-act^=ground-]")).hasCount(0);
         }
     }
 

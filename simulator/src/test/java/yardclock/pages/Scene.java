@@ -57,6 +57,8 @@ record Scene(String name, String path, String role, String frame, String press) 
                 watch("watch-away", "watch-away on away", ""),
                 watch("watch-early", "watch-early on early", ""),
                 watch("watch-sign", "watch-early on early", "[data-act=check-trained]"),
+                watch("watch-ice", "watch-ice on ice", ""),
+                watch("watch-ground", "watch on running", "[data-act=ground-climb]"),
                 watch("watch-stop-one", "watch-away on away", "[data-act=stop-7]"),
                 watch("watch-reading", "watch on running", "[data-act=hand-reading]"),
                 new Scene("board", "/board", "", "board on running", ""),

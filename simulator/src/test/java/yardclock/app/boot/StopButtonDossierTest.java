@@ -147,14 +147,7 @@ class StopButtonDossierTest {
             }
             units.add(new FieldUnit(unit.id(), unit.place(), sensors));
         }
-        return new ExamPlan(
-                plan.name(),
-                plan.timing(),
-                plan.day(),
-                plan.stations(),
-                units,
-                plan.heat(),
-                plan.startOfDay());
+        return plan.wiredWith(units);
     }
 
     private static int run(StringWriter said, Object... arguments) {

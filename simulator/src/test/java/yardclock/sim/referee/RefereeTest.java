@@ -91,7 +91,8 @@ class RefereeTest {
 
     private static Result result(int number, long automaticMicros) {
         Result.SplitLine line =
-                new Result.SplitLine(DECK, "confirmed", 0, 0, 0, 0, 0, automaticMicros, -1, "");
+                new Result.SplitLine(
+                        DECK, "confirmed", 0, 0, 0, 0, 0, automaticMicros, -1, "", List.of());
         return new Result(
                 number,
                 1,

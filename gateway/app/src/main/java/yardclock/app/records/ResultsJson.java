@@ -3,6 +3,7 @@ package yardclock.app.records;
 import com.fasterxml.jackson.core.JsonProcessingException;
 
 import yardclock.app.json.Json;
+import yardclock.core.course.Condition;
 import yardclock.core.course.PlanName;
 import yardclock.core.result.Result;
 import yardclock.core.result.Result.CallLine;
@@ -55,7 +56,8 @@ final class ResultsJson {
             long automaticMicros,
             long handMicros,
             String display,
-            String why) {}
+            String why,
+            List<Condition> conditions) {}
 
     static byte[] of(DaySheet day) {
         try {
@@ -110,6 +112,7 @@ final class ResultsJson {
                 s.automaticMicros(),
                 s.handMicros(),
                 day.display(s.splitMicros()),
-                s.why());
+                s.why(),
+                s.conditions());
     }
 }

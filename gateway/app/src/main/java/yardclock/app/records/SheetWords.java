@@ -1,6 +1,9 @@
 package yardclock.app.records;
 
+import static java.util.stream.Collectors.joining;
+
 import yardclock.core.board.HeatView;
+import yardclock.core.course.Condition;
 import yardclock.core.course.Text;
 import yardclock.core.course.TimingRules.UndecidedRule;
 import yardclock.core.run.Elapsed;
@@ -52,6 +55,26 @@ public final class SheetWords {
 
     private static void state(String word, String en, String es) {
         STATES.put(word, new Text(en, es));
+    }
+
+    /** Conditions as they were noted of a station; where nobody had said anything, that is said. */
+    public static Text conditions(List<Condition> conditions) {
+        if (conditions.isEmpty()) {
+            return new Text("not noted", "sin anotar");
+        }
+        return new Text(
+                conditions.stream().map(one -> condition(one).en()).collect(joining(", ")),
+                conditions.stream().map(one -> condition(one).es()).collect(joining(", ")));
+    }
+
+    private static Text condition(Condition condition) {
+        return switch (condition) {
+            case DRY -> new Text("dry", "seco");
+            case WET -> new Text("wet", "mojado");
+            case ICE -> new Text("ice", "hielo");
+            case GLARE -> new Text("glare", "deslumbramiento");
+            case GUST -> new Text("gusts", "ráfagas");
+        };
     }
 
     public static Text outcome(String word) {

@@ -16,6 +16,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -213,6 +214,7 @@ final class TellingSheet {
     private void conditions() {
         HeatView heat = day.heat();
         Text level = SheetWords.heat(heat);
+        ground();
         both("h2", "Conditions when this sheet was made", "Condiciones al hacer esta hoja");
         String index =
                 heat.heatIndexDeciFahrenheit() < 0
@@ -225,6 +227,30 @@ final class TellingSheet {
                 "p",
                 "Heat: " + level.en() + ", index " + index + " (" + heat.method() + ")",
                 "Calor: " + level.es() + ", índice " + index + " (" + heat.method() + ")");
+    }
+
+    /** As it was noted of each station when it was begun; the first is the attempt's start. */
+    private void ground() {
+        List<SplitLine> begun =
+                result.splits().stream().filter(split -> split.startMicros() >= 0).toList();
+        if (begun.isEmpty()) {
+            return;
+        }
+        both(
+                "h2",
+                "Ground and weather when each station was begun",
+                "Suelo y tiempo al empezar cada estación");
+        if (begun.stream().allMatch(split -> split.conditions().isEmpty())) {
+            both("p", "Nothing was noted.", "No se anotó nada.");
+            return;
+        }
+        html.raw("<table class=\"facts\">");
+        for (SplitLine split : begun) {
+            Text name =
+                    plan.station(split.station()).map(Station::name).orElse(same(split.station()));
+            fact(name.en(), name.es(), SheetWords.conditions(split.conditions()));
+        }
+        html.raw("</table>");
     }
 
     private void next() {

@@ -1,12 +1,14 @@
 package yardclock.app.settings;
 
 import yardclock.core.course.CheckItem;
+import yardclock.core.course.Condition;
 import yardclock.core.course.DayRules;
 import yardclock.core.course.ExamPlan;
 import yardclock.core.course.FieldUnit;
 import yardclock.core.course.HeatRules;
 import yardclock.core.course.PlanName;
 import yardclock.core.course.Station;
+import yardclock.core.course.SurfaceRules;
 import yardclock.core.course.TimingRules;
 
 import java.util.ArrayList;
@@ -30,12 +32,27 @@ final class PlanReader {
         DayRules day = RulesReader.day(plan.block("day", "day"));
         HeatRules heat = HeatReader.read(plan);
         List<CheckItem> startOfDay = startOfDay(plan);
+        SurfaceRules surfaces = surfaces(plan);
         Wiring wiring = new Wiring();
         List<FieldUnit> units = new UnitReader(wiring).read(plan);
         List<Station> stations = new StationReader(wiring, day.startKind()).read(plan);
         checkCutOff(rules, timing, stations);
         plan.close();
-        return new ExamPlan(name, timing, day, stations, units, heat, startOfDay);
+        return new ExamPlan(name, timing, day, stations, units, heat, startOfDay, surfaces);
+    }
+
+    /** What noted conditions do; a plan may say nothing of it, and all is advice then. */
+    private static SurfaceRules surfaces(Block plan) {
+        if (!plan.has("surfaces")) {
+            return SurfaceRules.ADVISORY;
+        }
+        Block block = plan.block("surfaces", "surfaces");
+        List<Condition> holding = block.words("holdStation", Condition.class);
+        if (holding.contains(Condition.DRY)) {
+            block.wrong("holdStation", "a dry station is never held", "wet, ice, glare, gust");
+        }
+        block.close();
+        return new SurfaceRules(holding);
     }
 
     /** The checklist of the start of the day; a plan may have none. */

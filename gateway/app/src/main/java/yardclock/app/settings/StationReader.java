@@ -8,10 +8,12 @@ import yardclock.core.course.DayRules.StartKind;
 import yardclock.core.course.Station;
 import yardclock.core.course.StationTiming;
 import yardclock.core.course.Trigger;
+import yardclock.core.readiness.Surfaces;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Reads the stations in the order of the course. */
 final class StationReader {
@@ -19,6 +21,9 @@ final class StationReader {
 
     private final ContactReader contacts;
     private final TriggerReader triggers;
+
+    /** What a note of the ground can be about beside a station. */
+    private static final Set<String> SPOTS = Set.of(Surfaces.YARD, Surfaces.CLIMB);
 
     StationReader(Wiring wiring, StartKind startKind) {
         this.contacts = new ContactReader(wiring);
@@ -31,6 +36,10 @@ final class StationReader {
         for (Block block : plan.blocks("stations", "station", PlanLimits.STATIONS)) {
             Station station = station(block, stations.isEmpty());
             ids.add(block, "id", station.id());
+            if (SPOTS.contains(station.id())) {
+                block.wrong(
+                        "id", "yard and climb are taken: notes of the ground name them", "another");
+            }
             stations.add(station);
         }
         return stations;

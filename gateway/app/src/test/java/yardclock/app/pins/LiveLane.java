@@ -91,14 +91,7 @@ final class LiveLane implements AutoCloseable {
             }
             units.add(new FieldUnit(unit.id(), unit.place(), sensors));
         }
-        return new ExamPlan(
-                demo.name(),
-                demo.timing(),
-                demo.day(),
-                demo.stations(),
-                units,
-                demo.heat(),
-                demo.startOfDay());
+        return demo.wiredWith(units);
     }
 
     /** From now on nothing can be written any more. */

@@ -2,6 +2,7 @@ package yardclock.app.records;
 
 import yardclock.app.settings.DemoPlan;
 import yardclock.core.board.HeatView;
+import yardclock.core.course.Condition;
 import yardclock.core.engine.Input;
 import yardclock.core.result.Result;
 import yardclock.core.result.Result.CallLine;
@@ -34,7 +35,8 @@ final class SampleDay {
                         57_150_000,
                         57_050_000,
                         57_310_000,
-                        TRICKY);
+                        TRICKY,
+                        List.of(Condition.WET, Condition.GLARE));
         CallLine call = new CallLine("hydrant-walk", "running", true, 5_000_000, "Hazel Example");
         return new Result(
                 12,

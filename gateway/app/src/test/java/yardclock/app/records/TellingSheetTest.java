@@ -40,6 +40,7 @@ class TellingSheetTest {
                 .contains("Hydrant walk")
                 .contains("57.1", "57.4")
                 .contains("fault · falta")
+                .contains("wet, glare", "mojado, deslumbramiento")
                 .contains("84.6 °F")
                 .contains("how to appeal and until when")
                 .contains("cómo apelar")

@@ -45,6 +45,8 @@ class BrokenDemoPlanTest {
                     "fallback",
                     "heat",
                     "startOfDay",
+                    "surfaces",
+                    "holdStation",
                     "indexScheme",
                     "wbgtMoreRest",
                     "wbgtHold",

@@ -15,10 +15,12 @@ import yardclock.core.board.ControlFrame;
 import yardclock.core.board.CrewFrame;
 import yardclock.core.board.LeaderboardFrame;
 import yardclock.core.board.PostFrame;
+import yardclock.core.course.Condition;
 import yardclock.core.course.ExamPlan;
 import yardclock.core.course.GuardTimes;
 import yardclock.core.fact.Fact;
 import yardclock.core.fact.FactKind;
+import yardclock.core.readiness.Ground;
 import yardclock.core.readiness.Team;
 import yardclock.core.result.OutcomeKind;
 import yardclock.core.ruling.ActKind;
@@ -123,6 +125,8 @@ class DescriptionTest {
         assertThat(wordsOf("Role")).isEqualTo(words(Role.values()));
         assertThat(wordsOf("Reason")).isEqualTo(words(Reason.values()));
         assertThat(wordsOf("Team")).isEqualTo(words(Team.values()));
+        assertThat(wordsOf("Ground")).isEqualTo(words(Ground.values()));
+        assertThat(wordsOf("Condition")).isEqualTo(words(Condition.values()));
         assertThat(wordsOf("FeedKind"))
                 .isEqualTo(
                         words(

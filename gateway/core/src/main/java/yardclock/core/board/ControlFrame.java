@@ -8,6 +8,7 @@ public record ControlFrame(
         Next next,
         List<TeamView> teams,
         List<CheckView> startOfDay,
+        List<SurfaceView> surfaces,
         List<OnCourse> onCourse,
         List<StationView> stations,
         List<ProctorView> proctors,

@@ -35,6 +35,7 @@ public final class ControlProjection {
                 next(firstFree(proctors)),
                 TeamView.all(course.standBy()),
                 CheckView.all(course.checklist()),
+                SurfaceView.all(course),
                 onCourse(),
                 course.stations().stream().map(picture::station).toList(),
                 proctors,

@@ -10,6 +10,7 @@ import java.util.List;
  * moving.
  *
  * @param startOfDay the checklist that holds releases while an item of it is open
+ * @param surfaces the ground and the weather at each station, in the course's order, and the climb
  * @param day the newest readings by the time of measuring, oldest first
  */
 public record WatchFrame(
@@ -17,6 +18,7 @@ public record WatchFrame(
         Heat heat,
         List<TeamView> teams,
         List<CheckView> startOfDay,
+        List<SurfaceView> surfaces,
         List<Moving> moving,
         List<Point> day) {
 

@@ -37,6 +37,7 @@ public final class WatchProjection {
                 heat(),
                 TeamView.all(picture.course().standBy()),
                 CheckView.all(picture.course().checklist()),
+                SurfaceView.all(picture.course()),
                 moving(),
                 day());
     }

@@ -10,6 +10,7 @@ import java.util.Optional;
  * taken over the bytes it was read from and travels with it in the journal.
  *
  * @param startOfDay what must be signed before the first release; empty where nothing must
+ * @param surfaces what a noted condition of the ground or the weather does
  */
 public record ExamPlan(
         PlanName name,
@@ -18,11 +19,13 @@ public record ExamPlan(
         List<Station> stations,
         List<FieldUnit> fieldUnits,
         HeatRules heat,
-        List<CheckItem> startOfDay) {
+        List<CheckItem> startOfDay,
+        SurfaceRules surfaces) {
     public ExamPlan {
         heat = heat == null ? HeatRules.DEFAULTS : heat;
         stations = List.copyOf(stations);
         fieldUnits = List.copyOf(fieldUnits);
+        surfaces = surfaces == null ? SurfaceRules.ADVISORY : surfaces;
         startOfDay = startOfDay == null ? List.of() : List.copyOf(startOfDay);
     }
 
@@ -33,12 +36,22 @@ public record ExamPlan(
             DayRules day,
             List<Station> stations,
             List<FieldUnit> fieldUnits) {
-        this(name, timing, day, stations, fieldUnits, null, null);
+        this(name, timing, day, stations, fieldUnits, null, null, null);
     }
 
     /** The same plan with another start-of-day checklist. */
     public ExamPlan startingWith(List<CheckItem> items) {
-        return new ExamPlan(name, timing, day, stations, fieldUnits, heat, items);
+        return new ExamPlan(name, timing, day, stations, fieldUnits, heat, items, surfaces);
+    }
+
+    /** The same plan with other field units. */
+    public ExamPlan wiredWith(List<FieldUnit> units) {
+        return new ExamPlan(name, timing, day, stations, units, heat, startOfDay, surfaces);
+    }
+
+    /** The same plan with other rules for noted conditions. */
+    public ExamPlan holdingBy(SurfaceRules rules) {
+        return new ExamPlan(name, timing, day, stations, fieldUnits, heat, startOfDay, rules);
     }
 
     public Optional<Station> station(String id) {

@@ -321,7 +321,7 @@ public final class Engine {
     /** Of everybody the attempt that counts, and after them those that were run again. */
     public List<Result> results() {
         List<Attempt> all = course == null ? List.of() : course.everyRun();
-        return all.stream().map(attempt -> Results.of(plan, attempt)).toList();
+        return all.stream().map(attempt -> Results.of(plan, attempt, course.surfaces())).toList();
     }
 
     public ControlFrame control(View view) {

@@ -1,6 +1,6 @@
 /**
- * Who stands by for the course and what was signed for before it opens: the states that go with
- * people, not with the clock.
+ * Who stands by for the course, what was signed for before it opens, and what the ground and the
+ * weather are like: the states that go with people's word, not with the clock.
  *
  * <p>Invariant: only a person's word changes a state; nobody's absence or presence is guessed.
  */

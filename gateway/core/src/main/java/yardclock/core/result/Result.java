@@ -1,5 +1,6 @@
 package yardclock.core.result;
 
+import yardclock.core.course.Condition;
 import yardclock.core.run.Elapsed;
 
 import java.util.List;
@@ -54,6 +55,8 @@ public record Result(
      *
      * @param state proposed, incomplete, confirmed, void or by-hand
      * @param startMicros gateway time, −1 while unknown
+     * @param conditions what the station's ground and weather were noted to be like at its start;
+     *     empty where nobody had said anything, or nothing was started
      * @param automaticMicros the split as the sensors gave it before any ruling, −1 if they did not
      */
     public record SplitLine(
@@ -66,7 +69,12 @@ public record Result(
             long upperMicros,
             long automaticMicros,
             long handMicros,
-            String why) {}
+            String why,
+            List<Condition> conditions) {
+        public SplitLine {
+            conditions = conditions == null ? List.of() : List.copyOf(conditions);
+        }
+    }
 
     /** A warning or fault as called. */
     public record CallLine(

@@ -3,6 +3,7 @@ package yardclock.core.result;
 import yardclock.core.course.ExamPlan;
 import yardclock.core.course.Station;
 import yardclock.core.course.TimingRules;
+import yardclock.core.readiness.Surfaces;
 import yardclock.core.run.Attempt;
 import yardclock.core.run.CreditLimit;
 import yardclock.core.run.Elapsed;
@@ -29,8 +30,8 @@ public final class Results {
         this.time = OfficialTime.of(plan, attempt);
     }
 
-    public static Result of(ExamPlan plan, Attempt attempt) {
-        return new Results(plan, attempt).result();
+    public static Result of(ExamPlan plan, Attempt attempt, Surfaces surfaces) {
+        return new Results(plan, attempt).result(surfaces);
     }
 
     /** The least that is said of a result, for screens that list everybody. */
@@ -81,7 +82,7 @@ public final class Results {
                 decision == null ? "" : decision.word());
     }
 
-    private Result result() {
+    private Result result(Surfaces surfaces) {
         Headline head = headline();
         return new Result(
                 head.number(),
@@ -99,7 +100,7 @@ public final class Results {
                 head.decision().isEmpty() ? "" : rule(head.decision()),
                 time.map(OfficialTime::creditMicros).orElse(0L),
                 attempt.isTold(),
-                splits(),
+                splits(surfaces),
                 calls());
     }
 
@@ -214,15 +215,15 @@ public final class Results {
                 : "The cut-off lies inside the interval: the plan asks for a review.";
     }
 
-    private List<Result.SplitLine> splits() {
+    private List<Result.SplitLine> splits(Surfaces surfaces) {
         List<Result.SplitLine> lines = new ArrayList<>();
         for (Station station : plan.stations()) {
-            attempt.turnAt(station.id()).map(Results::line).ifPresent(lines::add);
+            attempt.turnAt(station.id()).map(turn -> line(turn, surfaces)).ifPresent(lines::add);
         }
         return lines;
     }
 
-    private static Result.SplitLine line(Turn turn) {
+    private static Result.SplitLine line(Turn turn, Surfaces surfaces) {
         Split split = Splits.of(turn);
         boolean isVoid = split.state() == SplitState.VOID;
         String why = turn.ruledWords().isEmpty() ? split.why().en() : turn.ruledWords();
@@ -236,7 +237,8 @@ public final class Results {
                 split.upperMicros(),
                 split.automaticMicros(),
                 split.handMicros(),
-                why);
+                why,
+                surfaces.at(split.station(), micros(turn.start())));
     }
 
     private static long micros(Mark mark) {

@@ -1,5 +1,6 @@
 package yardclock.core.ruling;
 
+import yardclock.core.readiness.Ground;
 import yardclock.core.readiness.Team;
 
 /**
@@ -209,6 +210,17 @@ public sealed interface Act {
      * @param words why; they must be there
      */
     record ChecklistOpen(String item, String words) implements Act {}
+
+    /**
+     * What the ground and the weather are like at a spot, seen by a person: all of it, so that the
+     * last word on a spot is the whole of it.
+     *
+     * @param where a station's id, {@code climb}, or {@code yard} for every spot at once
+     * @param glare whether sun or its reflection is in the eyes of whoever works there
+     * @param gust whether there are gusts
+     */
+    record NoteSurface(String where, Ground ground, boolean glare, boolean gust, String words)
+            implements Act {}
 
     /** A gust as read off where people climb, mm/s; it stands until the next one. */
     record GustRead(int millimetresPerSecond) implements Act {}

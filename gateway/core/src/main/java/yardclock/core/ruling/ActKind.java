@@ -50,7 +50,8 @@ public enum ActKind {
     TEAM_AWAY(Act.TeamAway.class, Role.COORDINATOR, Role.SAFETY, Role.CREW),
     TEAM_BACK(Act.TeamBack.class, Role.COORDINATOR, Role.SAFETY, Role.CREW),
     CHECKLIST_DONE(Act.ChecklistDone.class, Role.COORDINATOR, Role.SAFETY),
-    CHECKLIST_OPEN(Act.ChecklistOpen.class, Role.COORDINATOR, Role.SAFETY);
+    CHECKLIST_OPEN(Act.ChecklistOpen.class, Role.COORDINATOR, Role.SAFETY),
+    NOTE_SURFACE(Act.NoteSurface.class, Role.COORDINATOR, Role.SAFETY);
 
     private static final Map<Class<? extends Act>, ActKind> KINDS = new LinkedHashMap<>();
 

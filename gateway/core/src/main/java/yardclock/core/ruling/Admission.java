@@ -95,6 +95,8 @@ final class Admission {
             case TEAM_AWAY, TEAM_BACK -> standBy(act);
             case CHECKLIST_DONE, CHECKLIST_OPEN ->
                     against.addAll(ChecklistActs.against(act, course.checklist()));
+            case NOTE_SURFACE ->
+                    against.addAll(SurfaceActs.against((Act.NoteSurface) act, course.surfaces()));
         }
         return against.isEmpty() ? null : against.iterator().next();
     }
@@ -159,7 +161,9 @@ final class Admission {
     private void giveStart(int number) {
         Attempt attempt = candidate(number);
         refuseIf(isStopped(), Refusal.STOPPED);
-        refuseIf(!Movements.startsBySignal(course.plan().stations().get(0)), Refusal.UNKNOWN_POINT);
+        Station first = course.plan().stations().get(0);
+        refuseIf(!Movements.startsBySignal(first), Refusal.UNKNOWN_POINT);
+        refuseIf(course.surfaces().holds(first.id()), Refusal.SURFACE_HOLDS);
         if (attempt == null) {
             return;
         }
@@ -191,6 +195,7 @@ final class Admission {
                     !isStart || !course.whereabouts().isExpectedAt(attempt, run),
                     Refusal.NO_SUCH_SPLIT);
             refuseIf(run.state() != StationRun.State.READY, Refusal.STATION_NOT_READY);
+            refuseIf(course.surfaces().holds(act.station()), Refusal.SURFACE_HOLDS);
             refuseIf(isStopped(), Refusal.STOPPED);
         }
     }

@@ -94,7 +94,12 @@ final class Carrying {
                     StandByActs.carryOut(act, who, situation.course().standBy(), nowMicros);
             case CHECKLIST_DONE, CHECKLIST_OPEN ->
                     ChecklistActs.carryOut(act, who, situation.course().checklist(), nowMicros);
+            case NOTE_SURFACE -> noteSurface((Act.NoteSurface) act);
         }
+    }
+
+    private void noteSurface(Act.NoteSurface act) {
+        SurfaceActs.carryOut(act, who, situation.course().surfaces(), nowMicros);
     }
 
     /** What counts from when it was pressed, not from when it was received. */

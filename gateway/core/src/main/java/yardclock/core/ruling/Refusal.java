@@ -29,6 +29,7 @@ public enum Refusal {
     HEAT_HOLDS("The heat watch is at a level that holds new releases."),
     HEAT_UNKNOWN("The heat level is unknown: acknowledge it, or read by hand."),
     HEAT_SILENT("No heat reading for an hour: no new releases until there is one."),
+    SURFACE_HOLDS("What was noted of the ground or the weather holds a station."),
     READING_IMPOSSIBLE("This reading cannot be. Look at the instrument."),
     NOT_NEXT("Another candidate is next."),
     STATION_NOT_READY("The first station is not ready."),

@@ -23,6 +23,9 @@ public final class ReleaseHolds {
             holds.add(Refusal.TEAM_AWAY);
         }
         HeatAdmission.againstReleases(heat, nowMicros).ifPresent(holds::add);
+        if (course.surfaces().holdsAny()) {
+            holds.add(Refusal.SURFACE_HOLDS);
+        }
         return holds;
     }
 }

@@ -15,6 +15,7 @@ import yardclock.core.passage.EdgeClocks;
 import yardclock.core.passage.TimedEdge;
 import yardclock.core.readiness.Checklist;
 import yardclock.core.readiness.StandBy;
+import yardclock.core.readiness.Surfaces;
 import yardclock.core.reading.Crossed;
 import yardclock.core.time.TimeLines;
 
@@ -55,6 +56,7 @@ public final class CourseRun {
     private final StandBy standBy = new StandBy();
     private final StopButtons stopButtons;
     private final Checklist checklist;
+    private final Surfaces surfaces;
     Course status = Course.RUNNING;
     String statusWords = "";
     long releases;
@@ -77,6 +79,7 @@ public final class CourseRun {
         this.plan = plan;
         this.account = account;
         this.checklist = new Checklist(plan.startOfDay());
+        this.surfaces = new Surfaces(plan, lines);
         this.clocks = clocks;
         this.crossed = new Crossed(plan);
         this.lines = lines;
@@ -321,6 +324,11 @@ public final class CourseRun {
         return checklist;
     }
 
+    /** What the ground and the weather are like, spot by spot. */
+    public Surfaces surfaces() {
+        return surfaces;
+    }
+
     public int speed() {
         return speed;
     }
@@ -372,6 +380,7 @@ public final class CourseRun {
             text.line("stop-buttons", stopButtons);
         }
         text.line("checklist", checklist);
+        text.line("surfaces", surfaces);
         text.line("lines", lines + " " + restart);
         stations.values().forEach(run -> text.line("station", run));
         everyRun().forEach(attempt -> text.line("attempt", attempt));

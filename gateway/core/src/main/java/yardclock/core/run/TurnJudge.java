@@ -202,7 +202,7 @@ final class TurnJudge {
             tellChanged(turn, FINISH, turn.finish, out);
             leftOtherwise(turn, nowMicros, out);
         } else if (wasDoubtful != turn.disagrees || isReadOtherwise || isDoubtOver) {
-            bump(turn);
+            turn.owner.revision++;
         }
     }
 
@@ -212,7 +212,7 @@ final class TurnJudge {
             List<Mark> before = turn.checkpoints.getOrDefault(checkpoint.id(), List.of());
             turn.checkpoints.put(checkpoint.id(), keepingSettled(marks, before));
             for (Mark mark : marks.subList(Math.min(before.size(), marks.size()), marks.size())) {
-                bump(turn);
+                turn.owner.revision++;
                 String source = mark.source().name();
                 out.conclude(fact(FactKind.MARK_PROPOSED, turn, checkpoint.id(), mark, source));
             }
@@ -269,7 +269,7 @@ final class TurnJudge {
         turn.finishConcluded = true;
         turn.usual = run.usual.window();
         turn.times.compareOnOneClock(course.clocks);
-        bump(turn);
+        turn.owner.revision++;
         out.conclude(fact(FactKind.MARK_PROPOSED, turn, FINISH, finish, sourceOf(finish)));
         course.passing().passes(run, turn);
         proposeSplit(turn, out);
@@ -347,16 +347,12 @@ final class TurnJudge {
     }
 
     private void tellChanged(Turn turn, String point, Mark mark, Gathering out) {
-        bump(turn);
+        turn.owner.revision++;
         out.conclude(fact(FactKind.MARK_CHANGED, turn, point, mark, sourceOf(mark)));
         if (turn.finishConcluded) {
             proposeSplit(turn, out);
             course.tellOfficialTime(turn.owner, out);
         }
-    }
-
-    private void bump(Turn turn) {
-        turn.owner.revision++;
     }
 
     long signalDeadlineMicros(Attempt attempt) {

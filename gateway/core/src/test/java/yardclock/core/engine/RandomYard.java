@@ -2,6 +2,8 @@ package yardclock.core.engine;
 
 import yardclock.core.board.ControlFrame;
 import yardclock.core.board.Head.CourseStatus;
+import yardclock.core.readiness.Ground;
+import yardclock.core.readiness.Surfaces;
 import yardclock.core.readiness.Team;
 import yardclock.core.ruling.Act;
 import yardclock.core.ruling.ActKind;
@@ -255,11 +257,20 @@ final class RandomYard {
             case TEAM_BACK -> new Act.TeamBack(team(), words);
             case CHECKLIST_DONE -> new Act.ChecklistDone(pick(ITEMS), words);
             case CHECKLIST_OPEN -> new Act.ChecklistOpen(pick(ITEMS), words);
+            case NOTE_SURFACE -> noteSurface(station, words);
         };
     }
 
     private Team team() {
         return Team.values()[random.nextInt(Team.values().length)];
+    }
+
+    /** Ice only now and then: it holds the whole yard. */
+    private Act noteSurface(String station, String words) {
+        Ground ground = Ground.values()[random.nextInt(12) / 5];
+        String where = random.nextInt(3) == 0 ? Surfaces.YARD : station;
+        return new Act.NoteSurface(
+                where, ground, random.nextBoolean(), random.nextBoolean(), words);
     }
 
     /** Any guard at any trigger: mostly none that it can have. */

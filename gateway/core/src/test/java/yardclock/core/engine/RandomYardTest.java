@@ -57,7 +57,7 @@ class RandomYardTest {
         ExamPlan plan =
                 seed % 3 == 0
                         ? new TestPlan().firstMovement().releaseEvery(5).make()
-                        : new TestPlan().startOfDay().releaseEvery(5).make();
+                        : new TestPlan().startOfDay().holdIce().releaseEvery(5).make();
         Yard yard = Yard.open(plan);
         RandomYard random = new RandomYard(seed, isReplacing(seed), yard);
         List<Result> before = yard.engine().results();

@@ -3,6 +3,7 @@ package yardclock.core.engine;
 import yardclock.core.course.CheckItem;
 import yardclock.core.course.Checkpoint;
 import yardclock.core.course.Combination;
+import yardclock.core.course.Condition;
 import yardclock.core.course.Contact;
 import yardclock.core.course.Criterion;
 import yardclock.core.course.CriterionKind;
@@ -16,6 +17,7 @@ import yardclock.core.course.SensorPlan;
 import yardclock.core.course.SensorRef;
 import yardclock.core.course.Station;
 import yardclock.core.course.StationTiming;
+import yardclock.core.course.SurfaceRules;
 import yardclock.core.course.Text;
 import yardclock.core.course.TimingRules;
 import yardclock.core.course.Trigger;
@@ -55,6 +57,7 @@ public final class TestPlan {
     private boolean startsBySignal = true;
     private long releaseIntervalMicros = RELEASE_INTERVAL;
     private List<CheckItem> startOfDay = List.of();
+    private SurfaceRules surfaces = SurfaceRules.ADVISORY;
     private SensorKind lapsStart = SensorKind.CONTACT;
 
     public TestPlan benefit() {
@@ -103,6 +106,12 @@ public final class TestPlan {
         return this;
     }
 
+    /** A station with ice takes nobody. */
+    public TestPlan holdIce() {
+        surfaces = new SurfaceRules(List.of(Condition.ICE));
+        return this;
+    }
+
     public TestPlan releaseEvery(long seconds) {
         releaseIntervalMicros = seconds * SECOND;
         return this;
@@ -120,7 +129,8 @@ public final class TestPlan {
                         day(),
                         stations,
                         units())
-                .startingWith(startOfDay);
+                .startingWith(startOfDay)
+                .holdingBy(surfaces);
     }
 
     /** The stations' ids in the order of the course. */

@@ -13,6 +13,7 @@ import yardclock.core.engine.Input;
 import yardclock.core.engine.TestPlan;
 import yardclock.core.engine.Walk;
 import yardclock.core.engine.Yard;
+import yardclock.core.readiness.Ground;
 import yardclock.core.readiness.Team;
 
 /** Every reason to refuse, provoked; and which one is given when several hold. */
@@ -39,6 +40,7 @@ class RefusalsTest {
             case HEAT_HOLDS, HEAT_UNKNOWN, HEAT_SILENT, READING_IMPOSSIBLE -> heat(refusal);
             case TEAM_AWAY, ALREADY_AWAY, NOT_AWAY -> standBy(refusal);
             case CHECKLIST_OPEN, UNKNOWN_ITEM, ALREADY_SIGNED, NOT_SIGNED -> checklist(refusal);
+            case SURFACE_HOLDS -> surface();
             case NOT_YOUR_CANDIDATE, NOT_RELEASED, ALREADY_STARTED, NOT_ON_COURSE -> where(refusal);
             case NO_SUCH_SPLIT, ALREADY_RULED, OUT_OF_DATE -> split(refusal);
             case CLOCK_STARTS_HERE, HOLD_ENDS_AT_START -> stationAgain(refusal);
@@ -99,6 +101,12 @@ class RefusalsTest {
             case NOT_SIGNED -> early.rule("safety1", new Act.ChecklistOpen("cooling", "no ice"));
             default -> early.rule("coordinator1", new Act.Release(101, "proctor1"));
         };
+    }
+
+    private static Verdict surface() {
+        Yard icy = Yard.open(new TestPlan().holdIce().make()).at(10);
+        icy.ok("safety1", new Act.NoteSurface("drag", Ground.ICE, false, false, ""));
+        return icy.rule("coordinator1", new Act.Release(101, "proctor1"));
     }
 
     private Verdict whoAndWhether(Refusal refusal) {

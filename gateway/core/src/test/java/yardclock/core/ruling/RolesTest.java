@@ -9,6 +9,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 import yardclock.core.engine.TestPlan;
 import yardclock.core.engine.Yard;
+import yardclock.core.readiness.Ground;
 import yardclock.core.readiness.Team;
 
 import java.util.ArrayList;
@@ -63,6 +64,7 @@ class RolesTest {
             team-back          C - - W S
             checklist-done     C - - - S
             checklist-open     C - - - S
+            note-surface       C - - - S
             """;
 
     static List<Arguments> table() {
@@ -152,6 +154,7 @@ class RolesTest {
             case TEAM_BACK -> new Act.TeamBack(Team.COURSE_CREW, "");
             case CHECKLIST_DONE -> new Act.ChecklistDone("cooling", "");
             case CHECKLIST_OPEN -> new Act.ChecklistOpen("cooling", "the ice has melted");
+            case NOTE_SURFACE -> new Act.NoteSurface("walk", Ground.WET, false, false, "");
         };
     }
 }

@@ -22,7 +22,7 @@ final class Acts {
                     true;
             case BEGIN_CALIBRATION, END_CALIBRATION, GO_ON_BY_HAND, ADJUST_TRIGGER -> true;
             // Without these a release would be admitted, or not, otherwise than it was.
-            case CHECKLIST_DONE, CHECKLIST_OPEN, TEAM_AWAY, TEAM_BACK -> true;
+            case CHECKLIST_DONE, CHECKLIST_OPEN, TEAM_AWAY, TEAM_BACK, NOTE_SURFACE -> true;
             default -> isOf(act, number);
         };
     }

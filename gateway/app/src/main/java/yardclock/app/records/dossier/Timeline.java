@@ -1,5 +1,6 @@
 package yardclock.app.records.dossier;
 
+import yardclock.core.course.Condition;
 import yardclock.core.course.Text;
 
 import java.util.List;
@@ -55,7 +56,12 @@ public record Timeline(
             long creditedHoldMicros,
             boolean told) {}
 
-    /** One station's turn with its split. */
+    /**
+     * One station's turn with its split.
+     *
+     * @param conditions what was noted of the station's ground and weather when it was begun; empty
+     *     where nobody had said anything, and in dossiers of before it could be noted
+     */
     public record TurnLine(
             String station,
             String state,
@@ -67,7 +73,13 @@ public record Timeline(
             long automaticMicros,
             long handMicros,
             Text why,
-            List<ReadingLine> readings) {}
+            List<ReadingLine> readings,
+            List<Condition> conditions) {
+        public TurnLine {
+            readings = List.copyOf(readings);
+            conditions = conditions == null ? List.of() : List.copyOf(conditions);
+        }
+    }
 
     /**
      * @param entry of the edge it rests on; −1 for a press

@@ -2,6 +2,7 @@ package yardclock.app.records.dossier;
 
 import yardclock.app.json.Json;
 import yardclock.core.account.Cause;
+import yardclock.core.course.Condition;
 import yardclock.core.course.PlanName;
 import yardclock.core.course.Text;
 import yardclock.core.engine.Input;
@@ -83,11 +84,13 @@ final class Writing {
     }
 
     private Timeline.Standing standing() {
+        return result().map(Writing::standing).orElse(null);
+    }
+
+    private Optional<Result> result() {
         return play.engine.results().stream()
                 .filter(result -> result.number() == play.number)
-                .findFirst()
-                .map(Writing::standing)
-                .orElse(null);
+                .findFirst();
     }
 
     private static Timeline.Standing standing(Result r) {
@@ -120,7 +123,16 @@ final class Writing {
                 split.automaticMicros(),
                 split.handMicros(),
                 split.why(),
-                readings);
+                readings,
+                conditions(split.station()));
+    }
+
+    private List<Condition> conditions(String station) {
+        return result().map(Result::splits).orElse(List.of()).stream()
+                .filter(split -> split.station().equals(station))
+                .findFirst()
+                .map(Result.SplitLine::conditions)
+                .orElse(List.of());
     }
 
     private Timeline.ReadingLine reading(String point, PointReading reading) {

@@ -183,6 +183,8 @@ final class ActWords {
                     view.say(
                             "took a checklist item back",
                             "retiró la firma de un punto de la lista");
+            case NOTE_SURFACE ->
+                    view.say("noted the ground and the weather", "anotó el suelo y el tiempo");
             case RUN_AGAIN -> view.say("granted a re-run", "concedió repetir el recorrido");
             case RUN_STATION_AGAIN ->
                     view.say("granted a re-run of the station", "concedió repetir la estación");

@@ -41,7 +41,8 @@ final class StationsPart {
                         view.say("Start", "Salida"),
                         view.say("Finish", "Llegada"),
                         view.say("Split and limits", "Parcial y límites"),
-                        view.say("State, and how it was found", "Estado, y cómo se halló")),
+                        view.say("State, and how it was found", "Estado, y cómo se halló"),
+                        view.say("Ground and weather at the start", "Suelo y tiempo al empezar")),
                 turns.stream().map(this::turn).toList());
         passages();
         readings(turns);
@@ -55,7 +56,8 @@ final class StationsPart {
                 split(turn),
                 Markup.lines(
                         Markup.strong(view.language.of(SheetWords.state(turn.state()))),
-                        Markup.text(view.language.of(turn.why()))));
+                        Markup.text(view.language.of(turn.why()))),
+                Markup.text(view.language.of(SheetWords.conditions(turn.conditions()))));
     }
 
     private Markup split(TurnLine turn) {

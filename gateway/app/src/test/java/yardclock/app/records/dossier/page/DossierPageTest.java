@@ -10,6 +10,7 @@ import yardclock.app.records.dossier.Timeline;
 import yardclock.app.records.dossier.Timeline.RulingLine;
 import yardclock.app.records.paper.Language;
 import yardclock.app.settings.DemoPlan;
+import yardclock.core.course.Condition;
 import yardclock.core.course.Text;
 import yardclock.core.ruling.ActKind;
 
@@ -50,7 +51,8 @@ class DossierPageTest {
                     -1,
                     41_000_000,
                     new Text("by tap", "por toque"),
-                    List.of());
+                    List.of(),
+                    List.of(Condition.WET, Condition.GUST));
     private static final Timeline.EdgeLine EDGE =
             new Timeline.EdgeLine(
                     11,
@@ -215,6 +217,7 @@ class DossierPageTest {
                 .contains("06:01:00.000\u00A0UTC+00:00<br><small>06:00:59.990 … 06:01:00.010")
                 .contains("41.000\u00A0s</strong><br><small>40.740\u00A0s … 41.040\u00A0s")
                 .contains("31.05 °C", "42.10 %")
+                .contains("wet, gusts")
                 .contains("350", "3+1", "11, 12");
     }
 
