@@ -42,7 +42,8 @@ class Control extends Page {
         ${this.leads ? codeMaker(this) : nothing}
       </div>
       <div class="control-rest">
-        ${standBy(this, frame.teams)} ${groundRead(this, frame.surfaces)} ${waiting(frame.waiting)} ${proctors(frame.proctors)} ${heatCard(frame.head.heat)}
+        ${standBy(this, frame.teams)} ${groundRead(this, frame.surfaces)} ${waiting(frame.waiting)}
+        ${proctors(frame.proctors)} ${heatCard(frame.head.heat)}
       </div>
     `;
   }

@@ -37,7 +37,8 @@ class Watch extends Page {
     return html`
       ${first ? people : nothing}
       ${early ? list : nothing} ${this.#level(frame)} ${tellings(this)} ${courseRulings(this, frame.head)}
-      ${first ? nothing : people} ${groundNotes(this, frame.surfaces)} ${early ? nothing : list} ${day(frame)} ${emergency()}
+      ${first ? nothing : people} ${groundNotes(this, frame.surfaces)}
+      ${early ? nothing : list} ${day(frame)} ${emergency()}
     `;
   }
 

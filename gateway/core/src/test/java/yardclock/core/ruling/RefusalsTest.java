@@ -190,19 +190,12 @@ class RefusalsTest {
     }
 
     private Verdict stationAgain(Refusal refusal) {
-        walk.release().station("walk");
-        boolean isFirst = refusal == Refusal.CLOCK_STARTS_HERE;
-        String station = isFirst ? "walk" : "drag";
-        if (!isFirst) {
-            walk.after(5).station("drag");
-        }
-        yard.ok("proctor1", new Act.EquipmentFault(101, station, ""));
+        walk.release().station("walk").after(5).station("drag");
+        yard.ok("proctor1", new Act.EquipmentFault(101, "drag", ""));
+        String station = refusal == Refusal.CLOCK_STARTS_HERE ? "walk" : "drag";
         Act again = new Act.RunStationAgain(101, station, Reason.EQUIPMENT_FAULT, "");
-        if (isFirst) {
-            return yard.rule("coordinator1", again);
-        }
-        yard.ok("coordinator1", again);
-        return yard.rule("coordinator1", new Act.ResumeCandidate(101));
+        Verdict first = yard.rule("coordinator1", again);
+        return first.isAccepted() ? yard.rule("coordinator1", again) : first;
     }
 
     private Verdict hornAsFinish() {
