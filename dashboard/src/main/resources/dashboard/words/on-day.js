@@ -44,6 +44,8 @@ export const onDay = {
   "hold.course-crew": ["Course crew called away", "Equipo del recorrido fuera por una llamada"],
   "hold.heat-holds": ["Heat watch", "Vigilancia del calor"],
   "hold.heat-unknown": ["Heat level unknown", "Se ignora el nivel de calor"],
+  "hold.proof-run-under-way": ["A proof run is under way", "Hay un recorrido de prueba en curso"],
+  "hold.proof-run-missing": ["The proof run is missing", "Falta el recorrido de prueba"],
   "hold.heat-silent": ["No heat reading for an hour", "Sin lectura de calor en una hora"],
 
   "heat.name": ["Heat", "Calor"],

@@ -1,6 +1,7 @@
 package yardclock.core.ruling;
 
 import yardclock.core.heat.watch.HeatWatch;
+import yardclock.core.proof.Proofs;
 import yardclock.core.run.CourseRun;
 
 import java.util.ArrayList;
@@ -14,12 +15,19 @@ public final class ReleaseHolds {
     private ReleaseHolds() {}
 
     /** All that hold now, in the order in which they are given as a refusal. */
-    public static List<Refusal> now(CourseRun course, HeatWatch heat, long nowMicros) {
+    public static List<Refusal> now(
+            CourseRun course, HeatWatch heat, Proofs proofs, long nowMicros) {
         List<Refusal> holds = new ArrayList<>();
         if (!course.standBy().holding().isEmpty()) {
             holds.add(Refusal.TEAM_AWAY);
         }
         HeatAdmission.againstReleases(heat, nowMicros).ifPresent(holds::add);
+        if (proofs.underWay().isPresent()) {
+            holds.add(Refusal.PROOF_RUN_UNDER_WAY);
+        }
+        if (proofs.isMissing()) {
+            holds.add(Refusal.PROOF_RUN_MISSING);
+        }
         return holds;
     }
 }

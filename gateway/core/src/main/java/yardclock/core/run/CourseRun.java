@@ -51,6 +51,7 @@ public final class CourseRun {
     private final Passing passing = new Passing(this);
     private final Whereabouts whereabouts = new Whereabouts(this);
     private final Restart restart = new Restart(this);
+    private final ProofTurns proofTurns = new ProofTurns(this);
     private final StandBy standBy = new StandBy();
     Course status = Course.RUNNING;
     String statusWords = "";
@@ -118,6 +119,9 @@ public final class CourseRun {
             account.note(edge.key(), Cause.NO_TRIGGER);
         }
         for (StationRun run : concerned) {
+            if (proofTurns.takes(run, edge)) {
+                continue;
+            }
             Optional<Turn> turn = run.turnOf(edge);
             if (turn.isEmpty()) {
                 run.strays++;
@@ -280,6 +284,11 @@ public final class CourseRun {
         return whereabouts;
     }
 
+    /** The stations whose edges belong to a proof run. */
+    public ProofTurns proofTurns() {
+        return proofTurns;
+    }
+
     Waking waking() {
         return waking;
     }
@@ -353,6 +362,9 @@ public final class CourseRun {
         text.line("course", status + " " + statusWords + " " + numbers);
         text.line("stand-by", standBy);
         text.line("lines", lines + " " + restart);
+        if (!proofTurns.isNone()) {
+            text.line("proof", proofTurns);
+        }
         stations.values().forEach(run -> text.line("station", run));
         everyRun().forEach(attempt -> text.line("attempt", attempt));
     }

@@ -53,6 +53,7 @@ public final class TestPlan {
     private boolean leaderboardPublic;
     private boolean startsBySignal = true;
     private long releaseIntervalMicros = RELEASE_INTERVAL;
+    private DayRules.ProofRule proofRun = DayRules.ProofRule.ADVISED;
     private SensorKind lapsStart = SensorKind.CONTACT;
 
     public TestPlan benefit() {
@@ -89,6 +90,12 @@ public final class TestPlan {
     /** The start of the laps is a beam that others cross. */
     public TestPlan beamAtLaps() {
         lapsStart = SensorKind.PHOTO_EYE;
+        return this;
+    }
+
+    /** Nobody is released before a proof run was signed by two. */
+    public TestPlan proofRequired() {
+        proofRun = DayRules.ProofRule.REQUIRED;
         return this;
     }
 
@@ -141,7 +148,8 @@ public final class TestPlan {
                 leaderboardPublic,
                 text("Ready?"),
                 text("Three blasts"),
-                415);
+                415,
+                proofRun);
     }
 
     private static Station walk() {

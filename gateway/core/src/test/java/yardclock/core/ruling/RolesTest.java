@@ -9,6 +9,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 import yardclock.core.engine.TestPlan;
 import yardclock.core.engine.Yard;
+import yardclock.core.proof.ProofWhy;
 import yardclock.core.readiness.Team;
 
 import java.util.ArrayList;
@@ -43,6 +44,11 @@ class RolesTest {
             begin-calibration  - T - - -
             end-calibration    - T - - -
             adjust-trigger     - T - - -
+            begin-proof-run    - T - - -
+            proof-tap          - T P - -
+            proof-signal       - T P - -
+            sign-proof-run     C T P - -
+            end-proof-run      C T - - -
             go-on-by-hand      C T - - -
             note               C T P W S
             confirm-clean      C - P - -
@@ -129,6 +135,11 @@ class RolesTest {
             case END_CALIBRATION -> new Act.EndCalibration(false);
             case ADJUST_TRIGGER ->
                     new Act.AdjustTrigger("laps", "start", 0, 0, 0, 0, 0, 0, 0, 0, 0, "wind");
+            case BEGIN_PROOF_RUN -> new Act.BeginProofRun("", ProofWhy.START_OF_DAY);
+            case PROOF_TAP -> new Act.ProofTap("walk", "start");
+            case PROOF_SIGNAL -> new Act.ProofSignal();
+            case SIGN_PROOF_RUN -> new Act.SignProofRun("");
+            case END_PROOF_RUN -> new Act.EndProofRun("");
             case GO_ON_BY_HAND -> new Act.GoOnByHand("walk", Reason.SENSOR_FAILED, "");
             case NOTE -> new Act.Note(0, "wet grass");
             case CONFIRM_CLEAN -> new Act.ConfirmClean(101);

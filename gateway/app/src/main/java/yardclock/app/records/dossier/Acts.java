@@ -21,6 +21,8 @@ final class Acts {
             case HOLD_COURSE, RESUME_COURSE, STOP_ALL, RESTART, STATION_READY, STRIKE, ASSIGN ->
                     true;
             case BEGIN_CALIBRATION, END_CALIBRATION, GO_ON_BY_HAND, ADJUST_TRIGGER -> true;
+            // A part can't say what a proof run saw, nor who was in its way: it stays out.
+            case BEGIN_PROOF_RUN, PROOF_TAP, PROOF_SIGNAL, SIGN_PROOF_RUN, END_PROOF_RUN -> false;
             default -> isOf(act, number);
         };
     }

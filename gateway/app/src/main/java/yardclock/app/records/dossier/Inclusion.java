@@ -27,7 +27,7 @@ public final class Inclusion implements Predicate<Entry> {
     private final Set<String> devices;
     private final Set<EdgeKey> edges = new TreeSet<>();
     private final Set<String> codes = new TreeSet<>();
-    private final Set<Long> refusedAdjustments = new TreeSet<>();
+    private final Set<Long> refusedForOthers = new TreeSet<>();
 
     private Inclusion(Play whole, long marginMicros) {
         this.whole = whole;
@@ -36,8 +36,8 @@ public final class Inclusion implements Predicate<Entry> {
         this.devices = whole.devices;
         this.codes.addAll(whole.codes(devices));
         whole.rulings.stream()
-                .filter(Play.Ruled::isRefusedAdjustment)
-                .forEach(ruled -> refusedAdjustments.add(ruled.entry().number()));
+                .filter(Play.Ruled::isRefusedForOthers)
+                .forEach(ruled -> refusedForOthers.add(ruled.entry().number()));
         whole.attempt().ifPresent(attempt -> attempt.allTurns().forEach(this::addEdges));
     }
 
@@ -74,9 +74,9 @@ public final class Inclusion implements Predicate<Entry> {
         return edges.contains(new EdgeKey(edge.unit(), edge.boot(), edge.seq()));
     }
 
-    /** A trigger that could not be adjusted then may be without the others: it stays out. */
+    /** What was refused then for the others' sake may be without them: it stays out. */
     private boolean isToKeep(Entry entry) {
-        return !refusedAdjustments.contains(entry.number());
+        return !refusedForOthers.contains(entry.number());
     }
 
     private boolean has(Act act) {

@@ -1,6 +1,7 @@
 package yardclock.app.records.dossier;
 
 import yardclock.app.json.Json;
+import yardclock.core.course.ExamPlan;
 import yardclock.core.course.RosterLine;
 import yardclock.core.engine.Engine;
 import yardclock.core.engine.Entry;
@@ -78,9 +79,14 @@ public final class Play {
     /** A ruling about the number, with the holder at that moment and the verdict. */
     record Ruled(Entry entry, Input.Ruling ruling, String person, String role, String refusal) {
 
-        /** A trigger is refused where somebody is at the station, and that is others' business. */
-        boolean isRefusedAdjustment() {
-            return ruling.act() instanceof Act.AdjustTrigger && !refusal.isEmpty();
+        /**
+         * A trigger is refused where somebody is at the station, and that is others' business; a
+         * release for want of a proof run rests on what is in no dossier.
+         */
+        boolean isRefusedForOthers() {
+            boolean isAdjustment = ruling.act() instanceof Act.AdjustTrigger;
+            boolean isForProof = refusal.startsWith("proof-run-");
+            return isAdjustment && !refusal.isEmpty() || isForProof;
         }
     }
 
@@ -138,12 +144,29 @@ public final class Play {
         outcome.facts().forEach(fact -> note(entry, fact));
     }
 
+    /** A part has no proof run in it, and a release in it was admitted with all there was. */
+    private static Input withoutProofRun(Input.PlanFrozen frozen) {
+        ExamPlan plan = frozen.plan();
+        return new Input.PlanFrozen(
+                new ExamPlan(
+                        plan.name(),
+                        plan.timing(),
+                        plan.day().withoutProofRun(),
+                        plan.stations(),
+                        plan.fieldUnits(),
+                        plan.heat()),
+                frozen.sha256());
+    }
+
     /** Others on the roster have nothing here to be sent by: nobody waits for them. */
     private Input ofPart(Input input) {
         if (input instanceof Input.RosterFrozen roster) {
             List<RosterLine> own =
                     roster.lines().stream().filter(line -> line.number() == number).toList();
             return new Input.RosterFrozen(own, roster.sha256());
+        }
+        if (input instanceof Input.PlanFrozen frozen) {
+            return withoutProofRun(frozen);
         }
         return numbering.renumbered(input);
     }

@@ -211,7 +211,7 @@ final class Writing {
                                 !ON_AN_EDGE.contains(r.ruling().act().kind())
                                         || isOwn(r, edges)
                                         || kept.containsKey(r.entry().number()))
-                .filter(r -> !r.isRefusedAdjustment())
+                .filter(r -> !r.isRefusedForOthers())
                 .map(ruled -> ruling(ruled, kept.get(ruled.entry().number())))
                 .toList();
     }
