@@ -252,6 +252,26 @@ export const codes = {
     "The guaranteed limits do not allow this. Choose the better known unit first.",
     "Los límites garantizados no lo permiten. Elija primero la unidad mejor conocida.",
   ],
+  "refusal.proof-run-under-way": [
+    "A proof run is under way. Sign it, or give it up.",
+    "Hay un recorrido de prueba en curso. Fírmelo o abandónelo.",
+  ],
+  "refusal.proof-run-missing": [
+    "The plan asks for a proof run signed by two before anyone is released.",
+    "El plan pide un recorrido de prueba firmado por dos antes de dar salidas.",
+  ],
+  "refusal.proof-run-not-clear": [
+    "Someone is on the course, at this station or on the way. Wait until they are through.",
+    "Hay alguien en el recorrido, en esta estación o de camino. Espere a que termine.",
+  ],
+  "refusal.not-proving": [
+    "No proof run of this station is under way.",
+    "No hay ningún recorrido de prueba de esta estación en curso.",
+  ],
+  "refusal.signed-by-you": [
+    "Another person signs on another device: you, or this device, signed already.",
+    "Firma otra persona en otro aparato: usted, o este aparato, ya firmó.",
+  ],
   "refusal.already-enrolled": [
     "This code was used already. Ask the coordinator for another.",
     "Este código ya se usó. Pida otro a coordinación.",

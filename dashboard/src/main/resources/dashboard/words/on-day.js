@@ -46,6 +46,8 @@ export const onDay = {
   "hold.surface-holds": ["Ground or weather at a station", "Suelo o tiempo en una estación"],
   "hold.heat-holds": ["Heat watch", "Vigilancia del calor"],
   "hold.heat-unknown": ["Heat level unknown", "Se ignora el nivel de calor"],
+  "hold.proof-run-under-way": ["A proof run is under way", "Hay un recorrido de prueba en curso"],
+  "hold.proof-run-missing": ["The proof run is missing", "Falta el recorrido de prueba"],
   "hold.heat-silent": ["No heat reading for an hour", "Sin lectura de calor en una hora"],
 
   "heat.name": ["Heat", "Calor"],

@@ -7,7 +7,7 @@ import java.util.concurrent.TimeUnit;
 /**
  * What is to be seen and heard of a state: pure, of the state and of real time alone.
  *
- * <p>The mapping is our own (decision 0031). A level is told by a number of blinks, which needs no
+ * <p>The mapping is our own (decision 0033). A level is told by a number of blinks, which needs no
  * colour; steady lamps are named by their job. Whatever has no power says stop, or "not known".
  */
 final class SignalPattern {

@@ -3,6 +3,7 @@ package yardclock.app.settings;
 import yardclock.core.course.DayRules;
 import yardclock.core.course.DayRules.AfterFault;
 import yardclock.core.course.DayRules.ProctorMode;
+import yardclock.core.course.DayRules.ProofRule;
 import yardclock.core.course.DayRules.StartKind;
 import yardclock.core.course.TimingRules;
 import yardclock.core.course.TimingRules.Comparison;
@@ -58,7 +59,8 @@ final class RulesReader {
                         block.yesNo("leaderboardPublic"),
                         block.text("startWords", PlanLimits.WORDS),
                         block.text("stopSignal", PlanLimits.WORDS),
-                        (int) block.count("workWatts", PlanLimits.WORK_WATTS));
+                        (int) block.count("workWatts", PlanLimits.WORK_WATTS),
+                        block.word("proofRun", ProofRule.class, ProofRule.ADVISED));
         long all = day.maxHoldCreditAllMicros();
         if (all >= 0 && day.maxHoldCreditOneMicros() > all) {
             String allowed = "at most maxHoldCreditAll, which is " + Durations.text(all);

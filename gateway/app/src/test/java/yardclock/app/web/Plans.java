@@ -21,7 +21,8 @@ final class Plans {
                         true,
                         day.startWords(),
                         day.stopSignal(),
-                        day.workWatts());
+                        day.workWatts(),
+                        day.proofRun());
         return new ExamPlan(plan.name(), plan.timing(), open, plan.stations(), plan.fieldUnits());
     }
 }

@@ -30,6 +30,10 @@ public enum Cause {
             "lo mismo otra vez, más veces de las pedidas"),
     CALIBRATION(
             Disposition.EXPLAINED, "tripped for a calibration", "accionado para una calibración"),
+    PROOF_RUN(
+            Disposition.EXPLAINED,
+            "seen in a proof run, nobody's time",
+            "visto en un recorrido de prueba, de nadie"),
     TOO_LATE(
             Disposition.TRAY,
             "came after its turn was put away",

@@ -23,7 +23,8 @@ public record BenchFrame(
         CalibrationView calibrations,
         List<SecondClock> pointsByHand,
         List<SecondClock> proctorsByHand,
-        List<TriggerView> triggers) {
+        List<TriggerView> triggers,
+        ProofView proof) {
 
     /** The same with other alarms. */
     public BenchFrame withAlarms(List<String> others) {
@@ -35,7 +36,8 @@ public record BenchFrame(
                 calibrations,
                 pointsByHand,
                 proctorsByHand,
-                triggers);
+                triggers,
+                proof);
     }
 
     /**

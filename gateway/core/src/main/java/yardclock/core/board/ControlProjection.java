@@ -53,7 +53,7 @@ public final class ControlProjection {
             block(blockers, course.status() == CourseRun.Course.STOPPED, Refusal.STOPPED);
             block(blockers, course.status() == CourseRun.Course.HELD, Refusal.COURSE_HELD);
             long now = picture.moment().gatewayMicros();
-            ReleaseHolds.now(course, picture.heat(), now)
+            ReleaseHolds.now(course, picture.heat(), picture.proofs(), now)
                     .forEach(refusal -> blockers.add(refusal.code()));
             block(blockers, !course.whereabouts().isFirstFree(), Refusal.STATION_NOT_READY);
             block(blockers, proctor.isEmpty(), Refusal.PROCTOR_BUSY);

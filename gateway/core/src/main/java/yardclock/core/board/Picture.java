@@ -12,6 +12,7 @@ import yardclock.core.heat.watch.HeatStatus;
 import yardclock.core.heat.watch.HeatStatus.Freshness;
 import yardclock.core.heat.watch.HeatWatch;
 import yardclock.core.passage.TimedEdge;
+import yardclock.core.proof.Proofs;
 import yardclock.core.ruling.Devices;
 import yardclock.core.ruling.Refusal;
 import yardclock.core.ruling.ReleaseHolds;
@@ -32,7 +33,8 @@ public record Picture(
         Devices devices,
         HeatWatch heat,
         Calibrations calibrations,
-        SensorWatch watch) {
+        SensorWatch watch,
+        Proofs proofs) {
     private static final List<String> LEVEL_WORDS =
             List.of("normal", "caution", "more rest", "hold new releases", "stop");
 
@@ -58,7 +60,7 @@ public record Picture(
     }
 
     private List<Head.ReleaseHold> holds() {
-        return ReleaseHolds.now(course, heat, moment.gatewayMicros()).stream()
+        return ReleaseHolds.now(course, heat, proofs, moment.gatewayMicros()).stream()
                 .flatMap(refusal -> holds(refusal).stream())
                 .toList();
     }

@@ -66,7 +66,8 @@ public final class StaffProjection {
                 new CalibrationProjection(picture.calibrations()).view(),
                 byHand.byPoint(),
                 byHand.byProctor(),
-                triggers());
+                triggers(),
+                ProofView.of(picture.proofs(), picture.moment().gatewayMicros()));
     }
 
     private List<TriggerView> triggers() {

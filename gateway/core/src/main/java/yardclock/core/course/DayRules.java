@@ -6,6 +6,7 @@ package yardclock.core.course;
  * @param timesOnBoard whether the public board shows times
  * @param leaderboardPublic whether the leaderboard is public
  * @param workWatts the metabolic rate the heat watch reckons with
+ * @param proofRun advised where an older plan says nothing
  */
 public record DayRules(
         long releaseIntervalMicros,
@@ -18,7 +19,28 @@ public record DayRules(
         boolean leaderboardPublic,
         Text startWords,
         Text stopSignal,
-        int workWatts) {
+        int workWatts,
+        ProofRule proofRun) {
+    public DayRules {
+        proofRun = proofRun == null ? ProofRule.ADVISED : proofRun;
+    }
+
+    /** The same rules where nobody has to walk the course first. */
+    public DayRules withoutProofRun() {
+        return new DayRules(
+                releaseIntervalMicros,
+                startKind,
+                proctors,
+                afterFault,
+                maxHoldCreditOneMicros,
+                maxHoldCreditAllMicros,
+                timesOnBoard,
+                leaderboardPublic,
+                startWords,
+                stopSignal,
+                workWatts,
+                ProofRule.ADVISED);
+    }
 
     /** What starts the clock; one choice for all candidates. */
     public enum StartKind {
@@ -31,6 +53,12 @@ public record DayRules(
         WITH_CANDIDATE,
         AT_STATION,
         MIXED
+    }
+
+    /** Whether a proof run signed by two must come before the first release. */
+    public enum ProofRule {
+        ADVISED,
+        REQUIRED
     }
 
     /** What happens to a candidate after a fault in the middle of the course. */

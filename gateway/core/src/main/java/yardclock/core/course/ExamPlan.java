@@ -44,6 +44,11 @@ public record ExamPlan(
         return new ExamPlan(name, timing, day, stations, fieldUnits, heat, items, surfaces);
     }
 
+    /** The same plan with other rules for the day. */
+    public ExamPlan ruledBy(DayRules rules) {
+        return new ExamPlan(name, timing, rules, stations, fieldUnits, heat, startOfDay, surfaces);
+    }
+
     /** The same plan with other field units. */
     public ExamPlan wiredWith(List<FieldUnit> units) {
         return new ExamPlan(name, timing, day, stations, units, heat, startOfDay, surfaces);

@@ -145,7 +145,7 @@ public final class Engine {
             if (!begun.continuous()) {
                 units.calibrations().interrupt(nowMicros, out);
                 course.beginLine(nowMicros, out);
-                units.beginLine(nowMicros);
+                units.beginLine(nowMicros, out);
                 climates.watch().interrupt(nowMicros);
                 tablets.beginLine(course.lines().current());
             }
@@ -178,6 +178,7 @@ public final class Engine {
                         units::sensorState,
                         units.calibrations(),
                         units.watch(),
+                        units.proofs(),
                         climates.watch());
         decisions = new Decisions(situation, tablets);
     }
@@ -377,7 +378,8 @@ public final class Engine {
                 devices,
                 climates.watch(),
                 units.calibrations(),
-                units.watch());
+                units.watch(),
+                units.proofs());
     }
 
     /**

@@ -17,6 +17,7 @@ import yardclock.core.intake.Judgement;
 import yardclock.core.intake.RawEdge;
 import yardclock.core.passage.EdgeKey;
 import yardclock.core.passage.TimedEdge;
+import yardclock.core.proof.Proofs;
 import yardclock.core.result.Results;
 import yardclock.core.run.Attempt;
 import yardclock.core.run.CourseRun;
@@ -56,6 +57,7 @@ final class Units {
     private final Calibrations calibrations;
     private final Account account;
     private final SensorWatch watch;
+    private final Proofs proofs;
 
     Units(Map<String, Unit> units, TimeLines lines, CourseRun course, Account account) {
         this.account = account;
@@ -65,6 +67,7 @@ final class Units {
         this.clockWatch = new ClockWatch(course.plan().timing().boundLimitMicros());
         this.calibrations = new Calibrations(units, course);
         this.watch = new SensorWatch(course, units.values());
+        this.proofs = new Proofs(course, units);
     }
 
     /** The plan's units by their ids, never heard of yet. */
@@ -76,6 +79,10 @@ final class Units {
 
     Calibrations calibrations() {
         return calibrations;
+    }
+
+    Proofs proofs() {
+        return proofs;
     }
 
     SensorWatch watch() {
@@ -319,7 +326,8 @@ final class Units {
     }
 
     /** A new time line of the gateway has begun. */
-    void beginLine(long nowMicros) {
+    void beginLine(long nowMicros, Gathering out) {
+        proofs.interrupt(out);
         units.values().forEach(unit -> unit.beginLine(lines.current(), nowMicros));
     }
 
@@ -392,5 +400,8 @@ final class Units {
     void describe(Canonical text) {
         units.values().forEach(unit -> text.line("unit", unit));
         text.line("calibrations", calibrations).line("watch", watch);
+        if (!proofs.isNone()) {
+            text.line("proofs", proofs);
+        }
     }
 }

@@ -44,6 +44,9 @@ public enum FactKind {
     CALIBRATION_ENDED(false),
     TRIGGER_ADJUSTED(false),
     STOP_BUTTON(false),
+    PROOF_RUN_BEGUN(false),
+    PROOF_RUN_SIGNED(false),
+    PROOF_RUN_ENDED(false),
     ALARM(false),
 
     /** An alarm that was told does not hold any more; its words are those it was told with. */

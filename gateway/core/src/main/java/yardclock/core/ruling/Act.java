@@ -1,5 +1,6 @@
 package yardclock.core.ruling;
 
+import yardclock.core.proof.ProofWhy;
 import yardclock.core.readiness.Ground;
 import yardclock.core.readiness.Team;
 
@@ -119,6 +120,33 @@ public sealed interface Act {
             long spacingMicros,
             String words)
             implements Act {}
+
+    /**
+     * Somebody of the staff walks the course before a candidate does: its edges are nobody's.
+     *
+     * @param station the one to prove; empty for the whole course
+     */
+    record BeginProofRun(String station, ProofWhy why) implements Act {}
+
+    /**
+     * A press at a point of the proof run, to compare what the sensor says with.
+     *
+     * @param point {@code start}, {@code finish} or a checkpoint's id
+     */
+    record ProofTap(String station, String point) implements Act {}
+
+    /** Asks for the start signal in a proof run, so that the output is seen. */
+    record ProofSignal() implements Act {}
+
+    /**
+     * What the proof run showed stands; the second one to say so closes it.
+     *
+     * @param words why, where a point is missing or apart
+     */
+    record SignProofRun(String words) implements Act {}
+
+    /** The proof run is given up, and shows nothing. */
+    record EndProofRun(String words) implements Act {}
 
     /** A station whose sensor is in trouble goes on all the same: its times are taken by hand. */
     record GoOnByHand(String station, Reason reason, String words) implements Act {}

@@ -28,6 +28,7 @@ import java.util.function.ToIntFunction;
 final class Admission {
     static final int WORDS_MAX = 500;
 
+    private final Situation situation;
     private final CourseRun course;
     private final Devices devices;
     private final ToIntFunction<SensorRef> sensorState;
@@ -44,6 +45,7 @@ final class Admission {
     private final EvidenceAdmission evidence = new EvidenceAdmission(this);
 
     Admission(Situation situation, Devices.Holder who, Decisions.Request request, long nowMicros) {
+        this.situation = situation;
         this.course = situation.course();
         this.devices = situation.devices();
         this.sensorState = situation.sensorState();
@@ -78,14 +80,26 @@ final class Admission {
             case TELL -> tell(((Act.Tell) act).number());
             case HAND_OVER -> handOver((Act.HandOver) act);
             case IDENTIFY -> identify((Act.Identify) act);
-            case BEGIN_CALIBRATION, END_CALIBRATION ->
-                    against.addAll(new CalibrationAdmission(calibrations, basis).against(act));
-            case ADJUST_TRIGGER ->
-                    against.addAll(TriggerAdmission.against((Act.AdjustTrigger) act, course));
+            case BEGIN_CALIBRATION, END_CALIBRATION -> {
+                boolean begins = act.kind() == ActKind.BEGIN_CALIBRATION;
+                refuseIf(begins && isProving(), Refusal.PROOF_RUN_UNDER_WAY);
+                against.addAll(new CalibrationAdmission(calibrations, basis).against(act));
+            }
+            case ADJUST_TRIGGER -> {
+                refuseIf(isProving(), Refusal.PROOF_RUN_UNDER_WAY);
+                against.addAll(TriggerAdmission.against((Act.AdjustTrigger) act, course));
+            }
+            case BEGIN_PROOF_RUN, PROOF_TAP, PROOF_SIGNAL, SIGN_PROOF_RUN, END_PROOF_RUN ->
+                    against.addAll(
+                            new ProofAdmission(situation, who, basis, nowMicros).against(act));
             case GO_ON_BY_HAND -> goOnByHand((Act.GoOnByHand) act);
             case NOTE -> note((Act.Note) act);
-            case CONFIRM_CLEAN, STRIKE, ASSIGN, ADD_MARK, WITHDRAW_RULING, RUN_STATION_AGAIN ->
-                    evidence.check(act);
+            case CONFIRM_CLEAN, STRIKE, ASSIGN, ADD_MARK, WITHDRAW_RULING -> evidence.check(act);
+            case RUN_STATION_AGAIN -> {
+                String station = ((Act.RunStationAgain) act).station();
+                refuseIf(situation.proofs().proves(station), Refusal.PROOF_RUN_UNDER_WAY);
+                evidence.check(act);
+            }
             case EQUIPMENT_FAULT -> equipmentFault((Act.EquipmentFault) act);
             case STOP_ONE -> stopOne((Act.StopOne) act);
             case SWAP_ORDER -> swap((Act.SwapOrder) act);
@@ -116,6 +130,10 @@ final class Admission {
         refuseIf(course.stopButtons().isAnyPressed(), Refusal.STOP_BUTTON_PRESSED);
     }
 
+    private boolean isProving() {
+        return situation.proofs().underWay().isPresent();
+    }
+
     private boolean isStopped() {
         return course.status() == CourseRun.Course.STOPPED;
     }
@@ -140,7 +158,7 @@ final class Admission {
         Attempt attempt = candidate(act.number());
         refuseIf(isStopped(), Refusal.STOPPED);
         refuseIf(course.status() == CourseRun.Course.HELD, Refusal.COURSE_HELD);
-        against.addAll(ReleaseHolds.now(course, heat, nowMicros));
+        against.addAll(ReleaseHolds.now(course, heat, situation.proofs(), nowMicros));
         proctor(act.proctorDevice());
         refuseIf(!course.whereabouts().isFirstFree(), Refusal.STATION_NOT_READY);
         refuseIf(watch.isAnyHeld(), Refusal.STATION_HELD);

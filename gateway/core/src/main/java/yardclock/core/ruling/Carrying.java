@@ -75,6 +75,8 @@ final class Carrying {
             case BEGIN_CALIBRATION -> begin((Act.BeginCalibration) act);
             case END_CALIBRATION -> end((Act.EndCalibration) act);
             case ADJUST_TRIGGER -> adjust((Act.AdjustTrigger) act);
+            case BEGIN_PROOF_RUN, PROOF_TAP, PROOF_SIGNAL, SIGN_PROOF_RUN, END_PROOF_RUN ->
+                    new ProofActs(situation, who, nowMicros, out).carryOut(act, this::press);
             case GO_ON_BY_HAND -> goOnByHand((Act.GoOnByHand) act);
             case NOTE -> { // The journal's entry is the note.
             }
@@ -209,6 +211,7 @@ final class Carrying {
         String said = act.words() == null ? "" : act.words().strip();
         String words = (act.station() + " " + said).strip();
         movements.hold(attempt(act.number()), press(), words(Reason.EQUIPMENT_FAULT, words));
+        situation.proofs().fault(act.station());
     }
 
     private void stopOne(Act.StopOne act) {

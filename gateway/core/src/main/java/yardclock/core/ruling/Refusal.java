@@ -30,6 +30,8 @@ public enum Refusal {
     HEAT_UNKNOWN("The heat level is unknown: acknowledge it, or read by hand."),
     HEAT_SILENT("No heat reading for an hour: no new releases until there is one."),
     SURFACE_HOLDS("What was noted of the ground or the weather holds a station."),
+    PROOF_RUN_UNDER_WAY("A proof run is under way. Sign it, or give it up."),
+    PROOF_RUN_MISSING("The plan asks for a proof run signed by two before anyone is released."),
     READING_IMPOSSIBLE("This reading cannot be. Look at the instrument."),
     NOT_NEXT("Another candidate is next."),
     STATION_NOT_READY("The first station is not ready."),
@@ -79,6 +81,11 @@ public enum Refusal {
     TOO_SCATTERED("The differences scatter too much. Trip both at the very same moment."),
     STILL_UNSETTLED("The clocks' estimates have not settled. Wait some minutes, or trip on."),
     LIMITS_EXCLUDE("The guaranteed limits do not allow this. Choose the better known unit first."),
+    PROOF_RUN_NOT_CLEAR(
+            "Someone is on the course, at this station or on the way. Wait until they are"
+                    + " through."),
+    NOT_PROVING("No proof run of this station is under way."),
+    SIGNED_BY_YOU("Another person signs on another device: you, or this device, signed already."),
     ALREADY_ENROLLED("This code was used already. Ask the coordinator for another."),
     UNKNOWN_CODE("This code is not known. Ask the coordinator for another.");
 

@@ -1,6 +1,7 @@
 package yardclock.core.ruling;
 
 import yardclock.core.heat.watch.HeatWatch;
+import yardclock.core.proof.Proofs;
 import yardclock.core.run.CourseRun;
 
 import java.util.ArrayList;
@@ -14,7 +15,8 @@ public final class ReleaseHolds {
     private ReleaseHolds() {}
 
     /** All that hold now, in the order in which they are given as a refusal. */
-    public static List<Refusal> now(CourseRun course, HeatWatch heat, long nowMicros) {
+    public static List<Refusal> now(
+            CourseRun course, HeatWatch heat, Proofs proofs, long nowMicros) {
         List<Refusal> holds = new ArrayList<>();
         if (!course.checklist().open().isEmpty()) {
             holds.add(Refusal.CHECKLIST_OPEN);
@@ -25,6 +27,12 @@ public final class ReleaseHolds {
         HeatAdmission.againstReleases(heat, nowMicros).ifPresent(holds::add);
         if (course.surfaces().holdsAny()) {
             holds.add(Refusal.SURFACE_HOLDS);
+        }
+        if (proofs.underWay().isPresent()) {
+            holds.add(Refusal.PROOF_RUN_UNDER_WAY);
+        }
+        if (proofs.isMissing()) {
+            holds.add(Refusal.PROOF_RUN_MISSING);
         }
         return holds;
     }

@@ -3,6 +3,7 @@ package yardclock.core.ruling;
 import yardclock.core.calibration.Calibrations;
 import yardclock.core.course.SensorRef;
 import yardclock.core.heat.watch.HeatWatch;
+import yardclock.core.proof.Proofs;
 import yardclock.core.run.CourseRun;
 import yardclock.core.trouble.SensorWatch;
 
@@ -19,4 +20,5 @@ public record Situation(
         ToIntFunction<SensorRef> sensorState,
         Calibrations calibrations,
         SensorWatch watch,
+        Proofs proofs,
         HeatWatch heat) {}

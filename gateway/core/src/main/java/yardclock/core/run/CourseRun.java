@@ -53,6 +53,7 @@ public final class CourseRun {
     private final Passing passing = new Passing(this);
     private final Whereabouts whereabouts = new Whereabouts(this);
     private final Restart restart = new Restart(this);
+    private final ProofTurns proofTurns = new ProofTurns(this);
     private final StandBy standBy = new StandBy();
     private final StopButtons stopButtons;
     private final Checklist checklist;
@@ -127,6 +128,9 @@ public final class CourseRun {
             account.note(edge.key(), isStop ? Cause.STOP_BUTTON : Cause.NO_TRIGGER);
         }
         for (StationRun run : concerned) {
+            if (proofTurns.takes(run, edge)) {
+                continue;
+            }
             Optional<Turn> turn = run.turnOf(edge);
             if (turn.isEmpty()) {
                 run.strays++;
@@ -289,6 +293,11 @@ public final class CourseRun {
         return whereabouts;
     }
 
+    /** The stations whose edges belong to a proof run. */
+    public ProofTurns proofTurns() {
+        return proofTurns;
+    }
+
     Waking waking() {
         return waking;
     }
@@ -382,6 +391,9 @@ public final class CourseRun {
         text.line("checklist", checklist);
         text.line("surfaces", surfaces);
         text.line("lines", lines + " " + restart);
+        if (!proofTurns.isNone()) {
+            text.line("proof", proofTurns);
+        }
         stations.values().forEach(run -> text.line("station", run));
         everyRun().forEach(attempt -> text.line("attempt", attempt));
     }

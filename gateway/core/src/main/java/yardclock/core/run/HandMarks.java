@@ -17,6 +17,12 @@ public final class HandMarks {
 
     private HandMarks() {}
 
+    /** Whether a press may have meant an instant, given the limits both are known within. */
+    public static boolean mayBe(Stamp press, Stamp instant) {
+        return instant.upperMicros() >= press.lowerMicros() - EARLIER_MICROS
+                && instant.lowerMicros() <= press.upperMicros() + LATER_MICROS;
+    }
+
     /** A press on a wired button: the edge is exact, the person is not. */
     static Mark button(TimedEdge edge, long allowanceMicros) {
         Mark.Press press = new Mark.Press("", allowanceMicros);

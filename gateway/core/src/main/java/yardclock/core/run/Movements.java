@@ -43,6 +43,10 @@ public final class Movements {
         attempt.signalMissed = false;
         course.waking().note(attempt);
         attempt.revision++;
+        askForSignal(course, out);
+    }
+
+    static void askForSignal(CourseRun course, Gathering out) {
         for (Contact contact : course.plan.stations().get(0).start().contacts()) {
             int output = contact.sensor().sensor();
             out.ask(new Effect.Show(contact.sensor().unit(), output, "start", 3_000));

@@ -76,6 +76,7 @@ final class Restart {
         course.everyRun().forEach(a -> a.carry(carry, at -> moved(at, others)));
         course.stations.values().forEach(s -> s.carry(carry, at -> moved(at, others)));
         course.account.carry(carry);
+        course.proofTurns().carry(carry);
         course.lastReleaseMicros = moved(course.lastReleaseMicros, others);
     }
 

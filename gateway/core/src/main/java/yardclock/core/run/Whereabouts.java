@@ -84,6 +84,19 @@ public final class Whereabouts {
         return course.stationAt(0).state == StationRun.State.READY && expectedAt(0).isEmpty();
     }
 
+    /** Whether nobody is on the course who is at this station, or has still to come by it. */
+    public boolean isClearOf(StationRun run) {
+        int index = course.plan.indexOf(run.station.id());
+        return run.state != StationRun.State.IN_USE
+                && course.attempts.values().stream()
+                        .noneMatch(a -> a.isOnCourse() && a.stationIndex <= index);
+    }
+
+    /** Whether nobody is on the course. */
+    public boolean isEmpty() {
+        return course.attempts.values().stream().noneMatch(Attempt::isOnCourse);
+    }
+
     /** Whether nobody is at a station this unit serves, or has still to come by one. */
     public boolean isClearOf(String unit) {
         int last =

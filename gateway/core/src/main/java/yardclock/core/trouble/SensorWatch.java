@@ -94,7 +94,8 @@ public final class SensorWatch {
 
     /** Nobody is meant to be there: it is ready, and no candidate is on the way to it. */
     private boolean isIdle(StationRun run) {
-        if (run.state() != StationRun.State.READY) {
+        boolean isProven = course.proofTurns().stations().contains(run.station().id());
+        if (run.state() != StationRun.State.READY || isProven) {
             return false;
         }
         int index = course.plan().indexOf(run.station().id());

@@ -2,6 +2,7 @@ package yardclock.core.engine;
 
 import yardclock.core.board.ControlFrame;
 import yardclock.core.board.Head.CourseStatus;
+import yardclock.core.proof.ProofWhy;
 import yardclock.core.readiness.Ground;
 import yardclock.core.readiness.Surfaces;
 import yardclock.core.readiness.Team;
@@ -141,7 +142,13 @@ final class RandomYard {
     /** What people who know their work would do next, so that the day goes on all the same. */
     private void sensible() {
         ControlFrame control = yard.engine().control(yard.view());
-        if (control.head().course() == CourseStatus.STOPPED) {
+        boolean isProving =
+                control.head().holds().stream()
+                        .anyMatch(hold -> hold.code().equals("proof-run-under-way"));
+        if (isProving && random.nextInt(4) == 0) {
+            rule("technician1", new Act.SignProofRun("seen by eye"));
+            rule("proctor2", new Act.SignProofRun("seen by eye"));
+        } else if (control.head().course() == CourseStatus.STOPPED) {
             rule("safety1", new Act.Restart());
         } else if (control.head().course() == CourseStatus.HELD) {
             rule("coordinator1", new Act.ResumeCourse());
@@ -202,6 +209,20 @@ final class RandomYard {
         yard.rule(device, key, act(kind), basis);
     }
 
+    private Act proof(ActKind kind) {
+        String station = pick(TestPlan.stations());
+        return switch (kind) {
+            case BEGIN_PROOF_RUN ->
+                    new Act.BeginProofRun(
+                            random.nextBoolean() ? "" : station,
+                            random.nextBoolean() ? ProofWhy.AFTER_REPAIR : null);
+            case PROOF_TAP -> new Act.ProofTap(station, pick(POINTS));
+            case PROOF_SIGNAL -> new Act.ProofSignal();
+            case SIGN_PROOF_RUN -> new Act.SignProofRun(random.nextBoolean() ? "by eye" : "");
+            default -> new Act.EndProofRun("");
+        };
+    }
+
     private Act act(ActKind kind) {
         int number = number();
         String station = random.nextInt(30) == 0 ? null : pick(TestPlan.stations());
@@ -231,6 +252,8 @@ final class RandomYard {
             case BEGIN_CALIBRATION ->
                     new Act.BeginCalibration(
                             unit(), 1 + random.nextInt(3), unit(), random.nextInt(11));
+            case BEGIN_PROOF_RUN, PROOF_TAP, PROOF_SIGNAL, SIGN_PROOF_RUN, END_PROOF_RUN ->
+                    proof(kind);
             case END_CALIBRATION -> new Act.EndCalibration(random.nextBoolean());
             case ADJUST_TRIGGER -> adjust(station, words);
             case GO_ON_BY_HAND -> new Act.GoOnByHand(station, reason, words);

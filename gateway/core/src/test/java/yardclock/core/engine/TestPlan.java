@@ -58,6 +58,7 @@ public final class TestPlan {
     private long releaseIntervalMicros = RELEASE_INTERVAL;
     private List<CheckItem> startOfDay = List.of();
     private SurfaceRules surfaces = SurfaceRules.ADVISORY;
+    private DayRules.ProofRule proofRun = DayRules.ProofRule.ADVISED;
     private SensorKind lapsStart = SensorKind.CONTACT;
 
     public TestPlan benefit() {
@@ -112,6 +113,12 @@ public final class TestPlan {
         return this;
     }
 
+    /** Nobody is released before a proof run was signed by two. */
+    public TestPlan proofRequired() {
+        proofRun = DayRules.ProofRule.REQUIRED;
+        return this;
+    }
+
     public TestPlan releaseEvery(long seconds) {
         releaseIntervalMicros = seconds * SECOND;
         return this;
@@ -163,7 +170,8 @@ public final class TestPlan {
                 leaderboardPublic,
                 text("Ready?"),
                 text("Three blasts"),
-                415);
+                415,
+                proofRun);
     }
 
     private static Station walk() {

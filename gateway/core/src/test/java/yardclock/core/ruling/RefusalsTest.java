@@ -13,6 +13,7 @@ import yardclock.core.engine.Input;
 import yardclock.core.engine.TestPlan;
 import yardclock.core.engine.Walk;
 import yardclock.core.engine.Yard;
+import yardclock.core.proof.ProofWhy;
 import yardclock.core.readiness.Ground;
 import yardclock.core.readiness.Team;
 
@@ -58,6 +59,8 @@ class RefusalsTest {
             case NOT_CALIBRATING, UNIT_CHANGED, TOO_FEW_TRIPS -> accepting(refusal);
             case TOO_SCATTERED, STILL_UNSETTLED, LIMITS_EXCLUDE -> accepting(refusal);
             case NO_WORDS, GUARDS_IMPOSSIBLE, STATION_TAKEN -> adjusting(refusal);
+            case PROOF_RUN_UNDER_WAY, PROOF_RUN_MISSING, PROOF_RUN_NOT_CLEAR -> proving(refusal);
+            case NOT_PROVING, SIGNED_BY_YOU -> proving(refusal);
             case ALREADY_ENROLLED, UNKNOWN_CODE -> enrol(refusal);
         };
     }
@@ -312,6 +315,26 @@ class RefusalsTest {
         String words = refusal == Refusal.NO_WORDS ? "" : "wind";
         Act act = new Act.AdjustTrigger(station, "finish", 0, micros, 0, 0, 0, 0, 0, 0, 0, words);
         return yard.rule("technician1", act);
+    }
+
+    private Verdict proving(Refusal refusal) {
+        Act begin = new Act.BeginProofRun("", ProofWhy.START_OF_DAY);
+        Act sign = new Act.SignProofRun("nothing wired yet");
+        if (refusal == Refusal.PROOF_RUN_MISSING) {
+            Yard strict = Yard.open(new TestPlan().proofRequired().make());
+            return strict.rule("coordinator1", new Act.Release(101, "proctor1"));
+        }
+        if (refusal == Refusal.NOT_PROVING) {
+            return yard.rule("technician1", sign);
+        }
+        if (refusal == Refusal.PROOF_RUN_NOT_CLEAR) {
+            walk.release();
+            return yard.rule("technician1", begin);
+        }
+        yard.ok("technician1", begin).ok("technician1", sign);
+        return refusal == Refusal.SIGNED_BY_YOU
+                ? yard.rule("technician1", sign)
+                : yard.rule("coordinator1", new Act.Release(101, "proctor1"));
     }
 
     private Verdict enrol(Refusal refusal) {

@@ -9,6 +9,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 import yardclock.core.engine.TestPlan;
 import yardclock.core.engine.Yard;
+import yardclock.core.proof.ProofWhy;
 import yardclock.core.readiness.Ground;
 import yardclock.core.readiness.Team;
 
@@ -44,6 +45,11 @@ class RolesTest {
             begin-calibration  - T - - -
             end-calibration    - T - - -
             adjust-trigger     - T - - -
+            begin-proof-run    - T - - -
+            proof-tap          - T P - -
+            proof-signal       - T P - -
+            sign-proof-run     C T P - -
+            end-proof-run      C T - - -
             go-on-by-hand      C T - - -
             note               C T P W S
             confirm-clean      C - P - -
@@ -133,6 +139,11 @@ class RolesTest {
             case END_CALIBRATION -> new Act.EndCalibration(false);
             case ADJUST_TRIGGER ->
                     new Act.AdjustTrigger("laps", "start", 0, 0, 0, 0, 0, 0, 0, 0, 0, "wind");
+            case BEGIN_PROOF_RUN -> new Act.BeginProofRun("", ProofWhy.START_OF_DAY);
+            case PROOF_TAP -> new Act.ProofTap("walk", "start");
+            case PROOF_SIGNAL -> new Act.ProofSignal();
+            case SIGN_PROOF_RUN -> new Act.SignProofRun("");
+            case END_PROOF_RUN -> new Act.EndProofRun("");
             case GO_ON_BY_HAND -> new Act.GoOnByHand("walk", Reason.SENSOR_FAILED, "");
             case NOTE -> new Act.Note(0, "wet grass");
             case CONFIRM_CLEAN -> new Act.ConfirmClean(101);

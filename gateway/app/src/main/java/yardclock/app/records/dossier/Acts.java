@@ -23,6 +23,8 @@ final class Acts {
             case BEGIN_CALIBRATION, END_CALIBRATION, GO_ON_BY_HAND, ADJUST_TRIGGER -> true;
             // Without these a release would be admitted, or not, otherwise than it was.
             case CHECKLIST_DONE, CHECKLIST_OPEN, TEAM_AWAY, TEAM_BACK, NOTE_SURFACE -> true;
+            // A part can't say what a proof run saw, nor who was in its way: it stays out.
+            case BEGIN_PROOF_RUN, PROOF_TAP, PROOF_SIGNAL, SIGN_PROOF_RUN, END_PROOF_RUN -> false;
             default -> isOf(act, number);
         };
     }

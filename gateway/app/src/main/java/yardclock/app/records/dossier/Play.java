@@ -1,6 +1,7 @@
 package yardclock.app.records.dossier;
 
 import yardclock.app.json.Json;
+import yardclock.core.course.ExamPlan;
 import yardclock.core.course.RosterLine;
 import yardclock.core.engine.Engine;
 import yardclock.core.engine.Entry;
@@ -85,12 +86,14 @@ public final class Play {
 
         /**
          * Refused by what the entries that go with one number do not tell: a trigger where somebody
-         * else is at the station, a restart while a unit's stop button is pressed.
+         * else is at the station, a restart while a unit's stop button is pressed, a release for
+         * want of a proof run.
          */
         boolean isRefusedByOthers() {
             boolean isByOthers =
                     ruling.act() instanceof Act.AdjustTrigger
-                            || refusal.equals(Json.word(Refusal.STOP_BUTTON_PRESSED));
+                            || refusal.equals(Json.word(Refusal.STOP_BUTTON_PRESSED))
+                            || refusal.startsWith("proof-run-");
             return isByOthers && !refusal.isEmpty();
         }
     }
@@ -149,12 +152,21 @@ public final class Play {
         outcome.facts().forEach(fact -> note(entry, fact));
     }
 
+    /** A part has no proof run in it, and a release in it was admitted with all there was. */
+    private static Input withoutProofRun(Input.PlanFrozen frozen) {
+        ExamPlan plan = frozen.plan();
+        return new Input.PlanFrozen(plan.ruledBy(plan.day().withoutProofRun()), frozen.sha256());
+    }
+
     /** Others on the roster have nothing here to be sent by: nobody waits for them. */
     private Input ofPart(Input input) {
         if (input instanceof Input.RosterFrozen roster) {
             List<RosterLine> own =
                     roster.lines().stream().filter(line -> line.number() == number).toList();
             return new Input.RosterFrozen(own, roster.sha256());
+        }
+        if (input instanceof Input.PlanFrozen frozen) {
+            return withoutProofRun(frozen);
         }
         return numbering.renumbered(input);
     }

@@ -158,6 +158,11 @@ final class ActWords {
             case BEGIN_CALIBRATION -> view.say("began a calibration", "inició una calibración");
             case END_CALIBRATION -> view.say("ended a calibration", "terminó una calibración");
             case ADJUST_TRIGGER -> view.say("adjusted a trigger", "ajustó un disparador");
+            case BEGIN_PROOF_RUN -> view.say("began a proof run", "inició un recorrido de prueba");
+            case PROOF_TAP -> view.say("pressed in a proof run", "pulsó en una prueba");
+            case PROOF_SIGNAL -> view.say("asked for the signal", "pidió la señal");
+            case SIGN_PROOF_RUN -> view.say("signed a proof run", "firmó un recorrido de prueba");
+            case END_PROOF_RUN -> view.say("gave a proof run up", "abandonó una prueba");
             case GO_ON_BY_HAND -> view.say("went on by hand", "siguió a mano");
             case NOTE -> view.say("wrote a note", "escribió una nota");
             case CONFIRM_CLEAN ->

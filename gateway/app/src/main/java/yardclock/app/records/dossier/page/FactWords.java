@@ -105,6 +105,9 @@ final class FactWords {
             case CALIBRATION_BROKEN_OFF ->
                     view.say("Calibration broken off", "Calibración interrumpida");
             case CALIBRATION_ENDED -> view.say("Calibration ended", "Calibración terminada");
+            case PROOF_RUN_BEGUN -> view.say("Proof run begun", "Recorrido de prueba iniciado");
+            case PROOF_RUN_SIGNED -> view.say("Proof run signed", "Recorrido de prueba firmado");
+            case PROOF_RUN_ENDED -> view.say("Proof run over", "Recorrido de prueba terminado");
             case TRIGGER_ADJUSTED -> view.say("Trigger adjusted", "Disparador ajustado");
             case STOP_BUTTON -> view.say("Wired stop button", "Botón de parada");
             case ALARM -> view.say("Warning", "Advertencia");
