@@ -52,6 +52,7 @@ final class TellingSheet {
         sheet.splits();
         sheet.calls();
         sheet.conditions();
+        sheet.proof();
         sheet.next();
         sheet.signature();
         return sheet.html.raw("</body></html>").toString();
@@ -225,6 +226,13 @@ final class TellingSheet {
                 "p",
                 "Heat: " + level.en() + ", index " + index + " (" + heat.method() + ")",
                 "Calor: " + level.es() + ", índice " + index + " (" + heat.method() + ")");
+    }
+
+    private void proof() {
+        both("h2", "Proof run of the equipment", "Recorrido de prueba del equipo");
+        for (Text line : ProofLines.of(day.proofs(), plan, zone)) {
+            both("p class=\"small\"", line.en(), line.es());
+        }
     }
 
     private void next() {

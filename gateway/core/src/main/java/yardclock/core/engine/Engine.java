@@ -178,7 +178,8 @@ public final class Engine {
                         units.calibrations(),
                         units.watch(),
                         units.proofs(),
-                        climates.watch());
+                        climates.watch(),
+                        at -> wall.at(at, course.speed()));
         decisions = new Decisions(situation, tablets);
     }
 
@@ -280,8 +281,7 @@ public final class Engine {
                 .line("epoch", epoch)
                 .line("wall", wall);
         text.line("plan", planSha256).line("roster", rosterSha256).line("devices", devices);
-        text.line("tablets", tablets);
-        text.line("account", account);
+        text.line("tablets", tablets).line("account", account);
         text.line("alarms", alarms).line("decisions", decisions);
         if (course != null) {
             course.describe(text);
