@@ -101,9 +101,14 @@ class CalibratedYardTest {
                         () -> assertThat(endOrTripOnceMore().toString()).contains("\"entry\":"));
         JsonNode standing = calibrations().path("standing").path(0);
         assertThat(standing.path("kept").asInt()).isGreaterThanOrEqualTo(20);
+        // One counter behind both: what is left is the ways of the exchanges, and a busy machine
+        // makes
+        // them milliseconds apart. What the plan allows a clock to be unknown by is the outside
+        // limit.
+        long allowed = DemoPlan.plan().plan().timing().boundLimitMicros();
         assertThat(Math.abs(standing.path("medianMicros").asLong()))
                 .as("one machine, two short ways: %s", standing)
-                .isLessThan(1_000);
+                .isLessThan(allowed);
         stage.soon(() -> second.roamTo("02:00:00:00:00:02"));
         await().atMost(PATIENCE).until(() -> calibrations().path("standing").isEmpty());
         JsonNode ended = calibrations().path("ended").path(0);

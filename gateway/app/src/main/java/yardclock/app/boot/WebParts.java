@@ -117,6 +117,7 @@ record WebParts(
                         day.plan(),
                         engine.results(),
                         engine.board(now()).head().heat(),
+                        engine.bench(now()).proof().signed(),
                         clock.wall().epochMicros()));
     }
 

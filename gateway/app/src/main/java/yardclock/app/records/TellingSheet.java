@@ -53,6 +53,7 @@ final class TellingSheet {
         sheet.splits();
         sheet.calls();
         sheet.conditions();
+        sheet.proof();
         sheet.next();
         sheet.signature();
         return sheet.html.raw("</body></html>").toString();
@@ -251,6 +252,13 @@ final class TellingSheet {
             fact(name.en(), name.es(), SheetWords.conditions(split.conditions()));
         }
         html.raw("</table>");
+    }
+
+    private void proof() {
+        both("h2", "Proof run of the equipment", "Recorrido de prueba del equipo");
+        for (Text line : ProofLines.of(day.proofs(), plan, zone)) {
+            both("p class=\"small\"", line.en(), line.es());
+        }
     }
 
     private void next() {

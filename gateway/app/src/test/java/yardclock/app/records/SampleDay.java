@@ -2,8 +2,10 @@ package yardclock.app.records;
 
 import yardclock.app.settings.DemoPlan;
 import yardclock.core.board.HeatView;
+import yardclock.core.board.ProofView.SignedView;
 import yardclock.core.course.Condition;
 import yardclock.core.engine.Input;
+import yardclock.core.proof.ProofWhy;
 import yardclock.core.result.Result;
 import yardclock.core.result.Result.CallLine;
 import yardclock.core.result.Result.SplitLine;
@@ -20,7 +22,26 @@ final class SampleDay {
     static DaySheet day() {
         var plan = new Input.PlanFrozen(DemoPlan.plan().plan(), DemoPlan.plan().sha256());
         HeatView heat = new HeatView(1, "caution", 846, 2_790, 6_100, 4_000_000, "heat index");
-        return new DaySheet(plan, List.of(done(), open()), heat, 1_790_000_000_000_000L);
+        List<SignedView> proofs =
+                List.of(
+                        proof("hydrant-walk", ProofWhy.AFTER_REPAIR, 2, TRICKY),
+                        proof("", ProofWhy.START_OF_DAY, 21, ""));
+        return new DaySheet(plan, List.of(done(), open()), heat, proofs, 1_790_000_000_000_000L);
+    }
+
+    private static SignedView proof(String station, ProofWhy why, int seen, String words) {
+        int points = station.isEmpty() ? seen : seen + 1;
+        return new SignedView(
+                station,
+                why,
+                900_000_000,
+                1_789_990_000_000_000L,
+                seen,
+                points,
+                -118_400L,
+                "Ada Example",
+                "Ben Example",
+                words);
     }
 
     private static Result done() {

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import yardclock.app.lane.Answer;
 
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
@@ -46,6 +47,28 @@ class TellingSheetTest {
                 .contains("cómo apelar")
                 .contains("Received, not agreed")
                 .contains("2026-09-21");
+    }
+
+    @Test
+    void theSheetPrintsTheProofRunsThatWereSigned() {
+        assertThat(sheet(12).value().get())
+                .contains("Proof run of the equipment", "Recorrido de prueba del equipo")
+                .contains(
+                        "Whole course, 11:26, signed by Ada Example, Ben Example: 21/21 points"
+                                + " seen, largest automatic − hand −0.12 s")
+                .contains("Todo el recorrido, 11:26, firmado por Ada Example, Ben Example: 21/21")
+                .contains("Hydrant walk, 11:26, signed by Ada Example, Ben Example: 2/3")
+                .doesNotContain("No proof run of the whole course");
+    }
+
+    @Test
+    void aSheetWithoutAProofRunSaysSo() {
+        DaySheet day = SampleDay.day();
+        DaySheet bare =
+                new DaySheet(day.frozen(), day.results(), day.heat(), List.of(), day.wallMicros());
+        assertThat(TellingSheet.of(bare, bare.results().get(0), ZoneOffset.UTC))
+                .contains("No proof run of the whole course was signed before this sheet.")
+                .contains("no se firmó ninguno de todo el recorrido");
     }
 
     @Test

@@ -143,6 +143,7 @@ final class DayBench implements AutoCloseable {
                         plan,
                         engine.results(),
                         engine.board(now()).head().heat(),
+                        engine.bench(now()).proof().signed(),
                         lane.wall().epochMicros()));
     }
 

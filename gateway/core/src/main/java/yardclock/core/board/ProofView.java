@@ -19,6 +19,7 @@ import java.util.List;
  * @param signed the newest first
  * @param asked stations that should be proven anew, in the order of the course
  * @param missing whether releases wait for a proof run
+ * @param signal whether the run under way has a start signal to be asked for
  */
 public record ProofView(
         long revision,
@@ -26,7 +27,8 @@ public record ProofView(
         List<ProofPoint> points,
         List<SignedView> signed,
         List<ProofAsked> asked,
-        boolean missing) {
+        boolean missing,
+        boolean signal) {
 
     /**
      * @param station the one that is proven; empty for the whole course
@@ -39,6 +41,7 @@ public record ProofView(
     /**
      * A proof run that was signed.
      *
+     * @param wallMicros what the wall clock read then
      * @param seen how many of its points were seen
      * @param largestMicros automatic minus hand where they were furthest apart; null for none
      * @param words what the two gave as a reason, where something was missing or apart
@@ -47,6 +50,7 @@ public record ProofView(
             String station,
             ProofWhy why,
             long signedMicros,
+            long wallMicros,
             int seen,
             int points,
             Long largestMicros,
@@ -62,7 +66,8 @@ public record ProofView(
                 points,
                 proofs.signed().stream().map(ProofView::of).toList(),
                 proofs.asked(),
-                proofs.isMissing());
+                proofs.isMissing(),
+                proofs.hasSignal());
     }
 
     private static RunView of(ProofRun run, List<ProofPoint> points) {
@@ -82,6 +87,7 @@ public record ProofView(
                 proof.station(),
                 proof.why(),
                 proof.signedMicros(),
+                proof.second().wallMicros(),
                 proof.seen(),
                 proof.points().size(),
                 proof.largestMicros(),

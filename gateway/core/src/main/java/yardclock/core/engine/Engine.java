@@ -164,7 +164,7 @@ public final class Engine {
         }
         plan = frozen.plan();
         planSha256 = frozen.sha256();
-        Map<String, Unit> known = Units.of(plan);
+        Map<String, Unit> known = Unit.all(plan);
         TimeLines lines = new TimeLines();
         course = new CourseRun(plan, new FieldClocks(known, lines), lines, account, nowMicros);
         course.setSpeed(epoch == null ? 1 : epoch.speed());
@@ -179,7 +179,8 @@ public final class Engine {
                         units.calibrations(),
                         units.watch(),
                         units.proofs(),
-                        climates.watch());
+                        climates.watch(),
+                        at -> wall.at(at, course.speed()));
         decisions = new Decisions(situation, tablets);
     }
 
@@ -269,8 +270,7 @@ public final class Engine {
                 .line("epoch", epoch)
                 .line("wall", wall);
         text.line("plan", planSha256).line("roster", rosterSha256).line("devices", devices);
-        text.line("tablets", tablets);
-        text.line("account", account);
+        text.line("tablets", tablets).line("account", account);
         text.line("alarms", alarms).line("decisions", decisions);
         if (course != null) {
             course.describe(text);

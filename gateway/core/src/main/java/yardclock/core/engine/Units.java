@@ -3,7 +3,6 @@ package yardclock.core.engine;
 import yardclock.core.account.Account;
 import yardclock.core.account.Cause;
 import yardclock.core.calibration.Calibrations;
-import yardclock.core.course.ExamPlan;
 import yardclock.core.course.SensorRef;
 import yardclock.core.fact.Canonical;
 import yardclock.core.fact.Effect;
@@ -31,7 +30,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Deque;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -68,13 +66,6 @@ final class Units {
         this.calibrations = new Calibrations(units, course);
         this.watch = new SensorWatch(course, units.values());
         this.proofs = new Proofs(course, units);
-    }
-
-    /** The plan's units by their ids, never heard of yet. */
-    static Map<String, Unit> of(ExamPlan plan) {
-        Map<String, Unit> units = new LinkedHashMap<>();
-        plan.fieldUnits().forEach(unit -> units.put(unit.id(), new Unit(unit)));
-        return units;
     }
 
     Calibrations calibrations() {

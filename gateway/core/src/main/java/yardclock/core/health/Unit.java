@@ -1,5 +1,6 @@
 package yardclock.core.health;
 
+import yardclock.core.course.ExamPlan;
 import yardclock.core.course.FieldUnit;
 import yardclock.core.course.SensorPlan;
 import yardclock.core.intake.AnswerLedger;
@@ -16,7 +17,9 @@ import yardclock.core.time.TimeLines;
 import yardclock.core.time.UnitClock;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -44,6 +47,13 @@ public final class Unit {
 
     public Unit(FieldUnit plan) {
         this.plan = plan;
+    }
+
+    /** The plan's units by their ids, never heard of yet. */
+    public static Map<String, Unit> all(ExamPlan plan) {
+        Map<String, Unit> units = new LinkedHashMap<>();
+        plan.fieldUnits().forEach(unit -> units.put(unit.id(), new Unit(unit)));
+        return units;
     }
 
     /** An edge without a bound yet. */

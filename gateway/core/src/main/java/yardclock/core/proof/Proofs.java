@@ -1,12 +1,14 @@
 package yardclock.core.proof;
 
 import yardclock.core.course.DayRules;
+import yardclock.core.course.Station;
 import yardclock.core.course.Trigger;
 import yardclock.core.fact.Fact;
 import yardclock.core.fact.FactKind;
 import yardclock.core.fact.Gathering;
 import yardclock.core.health.Unit;
 import yardclock.core.run.CourseRun;
+import yardclock.core.run.Movements;
 import yardclock.core.run.StationRun;
 import yardclock.core.run.TabletPress;
 
@@ -95,6 +97,12 @@ public final class Proofs {
 
     public void press(String station, String point, TabletPress press) {
         course.proofTurns().press(station, point, press);
+    }
+
+    /** Whether the run under way has a start signal. */
+    public boolean hasSignal() {
+        Station first = course.plan().stations().get(0);
+        return proves(first.id()) && Movements.startsBySignal(first);
     }
 
     /** Asks for the start signal, so that the output can be seen. */

@@ -7,10 +7,16 @@ import java.util.List;
  *
  * @param words why it stands although a point is missing or apart; may be empty otherwise
  * @param atMicros gateway time
+ * @param wallMicros what the wall clock read then, microseconds since 1970; for paper only
  * @param points what the person signed
  */
 public record Signature(
-        String person, String device, String words, long atMicros, List<ProofPoint> points) {
+        String person,
+        String device,
+        String words,
+        long atMicros,
+        long wallMicros,
+        List<ProofPoint> points) {
     public Signature {
         points = List.copyOf(points);
     }

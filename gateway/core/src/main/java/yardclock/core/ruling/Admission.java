@@ -61,6 +61,7 @@ final class Admission {
     /** Null when admissible. */
     Refusal refusal(Act act) {
         refuseIf(!act.kind().allows(who.role()), Refusal.NOT_YOUR_ROLE);
+        refuseIf(ProofAdmission.isInTheWay(act, situation.proofs()), Refusal.PROOF_RUN_UNDER_WAY);
         switch (act.kind()) {
             case RELEASE -> release((Act.Release) act);
             case GIVE_START -> giveStart(((Act.GiveStart) act).number());
@@ -80,26 +81,17 @@ final class Admission {
             case TELL -> tell(((Act.Tell) act).number());
             case HAND_OVER -> handOver((Act.HandOver) act);
             case IDENTIFY -> identify((Act.Identify) act);
-            case BEGIN_CALIBRATION, END_CALIBRATION -> {
-                boolean begins = act.kind() == ActKind.BEGIN_CALIBRATION;
-                refuseIf(begins && isProving(), Refusal.PROOF_RUN_UNDER_WAY);
-                against.addAll(new CalibrationAdmission(calibrations, basis).against(act));
-            }
-            case ADJUST_TRIGGER -> {
-                refuseIf(isProving(), Refusal.PROOF_RUN_UNDER_WAY);
-                against.addAll(TriggerAdmission.against((Act.AdjustTrigger) act, course));
-            }
+            case BEGIN_CALIBRATION, END_CALIBRATION ->
+                    against.addAll(new CalibrationAdmission(calibrations, basis).against(act));
+            case ADJUST_TRIGGER ->
+                    against.addAll(TriggerAdmission.against((Act.AdjustTrigger) act, course));
             case BEGIN_PROOF_RUN, PROOF_TAP, PROOF_SIGNAL, SIGN_PROOF_RUN, END_PROOF_RUN ->
                     against.addAll(
                             new ProofAdmission(situation, who, basis, nowMicros).against(act));
             case GO_ON_BY_HAND -> goOnByHand((Act.GoOnByHand) act);
             case NOTE -> note((Act.Note) act);
-            case CONFIRM_CLEAN, STRIKE, ASSIGN, ADD_MARK, WITHDRAW_RULING -> evidence.check(act);
-            case RUN_STATION_AGAIN -> {
-                String station = ((Act.RunStationAgain) act).station();
-                refuseIf(situation.proofs().proves(station), Refusal.PROOF_RUN_UNDER_WAY);
-                evidence.check(act);
-            }
+            case CONFIRM_CLEAN, STRIKE, ASSIGN, ADD_MARK, WITHDRAW_RULING, RUN_STATION_AGAIN ->
+                    evidence.check(act);
             case EQUIPMENT_FAULT -> equipmentFault((Act.EquipmentFault) act);
             case STOP_ONE -> stopOne((Act.StopOne) act);
             case SWAP_ORDER -> swap((Act.SwapOrder) act);
@@ -128,10 +120,6 @@ final class Admission {
     private void restart() {
         refuseIf(!isStopped(), Refusal.NOT_STOPPED);
         refuseIf(course.stopButtons().isAnyPressed(), Refusal.STOP_BUTTON_PRESSED);
-    }
-
-    private boolean isProving() {
-        return situation.proofs().underWay().isPresent();
     }
 
     private boolean isStopped() {

@@ -7,17 +7,20 @@ import yardclock.core.proof.Proofs;
 import yardclock.core.proof.Signature;
 import yardclock.core.run.TabletPress;
 
+import java.util.function.LongUnaryOperator;
 import java.util.function.Supplier;
 
 /** Carries out what is done in a proof run. */
 final class ProofActs {
     private final Proofs proofs;
+    private final LongUnaryOperator wall;
     private final Devices.Holder who;
     private final long nowMicros;
     private final Gathering out;
 
     ProofActs(Situation situation, Devices.Holder who, long nowMicros, Gathering out) {
         this.proofs = situation.proofs();
+        this.wall = situation.wall();
         this.who = who;
         this.nowMicros = nowMicros;
         this.out = out;
@@ -60,7 +63,12 @@ final class ProofActs {
     private void sign(String words) {
         proofs.sign(
                 new Signature(
-                        who.person(), who.device(), words, nowMicros, proofs.points(nowMicros)),
+                        who.person(),
+                        who.device(),
+                        words,
+                        nowMicros,
+                        wall.applyAsLong(nowMicros),
+                        proofs.points(nowMicros)),
                 out);
     }
 }

@@ -27,6 +27,15 @@ final class ProofAdmission {
         this.nowMicros = nowMicros;
     }
 
+    /** Whether an act must wait until a proof run is over. */
+    static boolean isInTheWay(Act act, Proofs proofs) {
+        return switch (act.kind()) {
+            case BEGIN_CALIBRATION, ADJUST_TRIGGER -> proofs.underWay().isPresent();
+            case RUN_STATION_AGAIN -> proofs.proves(((Act.RunStationAgain) act).station());
+            default -> false;
+        };
+    }
+
     Set<Refusal> against(Act act) {
         switch (act.kind()) {
             case BEGIN_PROOF_RUN -> begin((Act.BeginProofRun) act);

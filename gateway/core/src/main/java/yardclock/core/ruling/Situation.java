@@ -7,12 +7,14 @@ import yardclock.core.proof.Proofs;
 import yardclock.core.run.CourseRun;
 import yardclock.core.trouble.SensorWatch;
 
+import java.util.function.LongUnaryOperator;
 import java.util.function.ToIntFunction;
 
 /**
  * What a decision is judged against.
  *
  * @param sensorState present state of a sensor, −1 while unknown
+ * @param wall what the wall clock read at a gateway time, for people only
  */
 public record Situation(
         CourseRun course,
@@ -21,4 +23,5 @@ public record Situation(
         Calibrations calibrations,
         SensorWatch watch,
         Proofs proofs,
-        HeatWatch heat) {}
+        HeatWatch heat,
+        LongUnaryOperator wall) {}

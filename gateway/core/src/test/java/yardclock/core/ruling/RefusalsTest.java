@@ -6,7 +6,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-import yardclock.core.engine.CalibrationBench;
 import yardclock.core.engine.Engine;
 import yardclock.core.engine.Entry;
 import yardclock.core.engine.Input;
@@ -54,10 +53,14 @@ class RefusalsTest {
             case STOP_BUTTON_PRESSED -> stopButton();
             case STATION_HELD, STATION_NOT_HELD -> sensorTrouble(refusal);
             case NOT_DONE, NOT_OVER, ALREADY_TOLD, ALREADY_DONE -> done(refusal);
-            case UNKNOWN_SENSOR, SAME_UNIT, UNIT_NOT_READY, STATION_AWAITS -> beginning(refusal);
-            case CALIBRATED_IN_A_RING, ALREADY_CALIBRATING -> beginning(refusal);
-            case NOT_CALIBRATING, UNIT_CHANGED, TOO_FEW_TRIPS -> accepting(refusal);
-            case TOO_SCATTERED, STILL_UNSETTLED, LIMITS_EXCLUDE -> accepting(refusal);
+            case UNKNOWN_SENSOR, SAME_UNIT, UNIT_NOT_READY, STATION_AWAITS ->
+                    CalibrationRefusals.beginning(refusal);
+            case CALIBRATED_IN_A_RING, ALREADY_CALIBRATING ->
+                    CalibrationRefusals.beginning(refusal);
+            case NOT_CALIBRATING, UNIT_CHANGED, TOO_FEW_TRIPS ->
+                    CalibrationRefusals.accepting(refusal);
+            case TOO_SCATTERED, STILL_UNSETTLED, LIMITS_EXCLUDE ->
+                    CalibrationRefusals.accepting(refusal);
             case NO_WORDS, GUARDS_IMPOSSIBLE, STATION_TAKEN -> adjusting(refusal);
             case PROOF_RUN_UNDER_WAY, PROOF_RUN_MISSING, PROOF_RUN_NOT_CLEAR -> proving(refusal);
             case NOT_PROVING, SIGNED_BY_YOU -> proving(refusal);
@@ -273,38 +276,6 @@ class RefusalsTest {
         }
         yard.ok("proctor1", new Act.Tell(101));
         return yard.rule("coordinator1", new Act.Tell(101));
-    }
-
-    private static Verdict beginning(Refusal refusal) {
-        CalibrationBench bench = CalibrationBench.open(3);
-        switch (refusal) {
-            case STATION_AWAITS -> new Walk(bench.yard(), 101, "proctor1").release();
-            case CALIBRATED_IN_A_RING -> bench.calibrated();
-            case ALREADY_CALIBRATING -> bench.begin();
-            default -> {}
-        }
-        Act begin =
-                switch (refusal) {
-                    case UNKNOWN_SENSOR -> new Act.BeginCalibration("u3", 5, "u7", 1);
-                    case SAME_UNIT -> new Act.BeginCalibration("u3", 1, "u3", 2);
-                    case UNIT_NOT_READY -> new Act.BeginCalibration("u3", 1, "u2", 1);
-                    case CALIBRATED_IN_A_RING -> new Act.BeginCalibration("u7", 1, "u3", 1);
-                    default -> new Act.BeginCalibration("u3", 1, "u7", 1);
-                };
-        return bench.yard().rule("technician1", begin);
-    }
-
-    private static Verdict accepting(Refusal refusal) {
-        CalibrationBench bench = CalibrationBench.open(3);
-        switch (refusal) {
-            case UNIT_CHANGED -> bench.begin().spoilt();
-            case TOO_FEW_TRIPS -> bench.begin().trips(2);
-            case TOO_SCATTERED -> bench.begin().scattered();
-            case STILL_UNSETTLED -> bench.begin().trips(22).pathMends();
-            case LIMITS_EXCLUDE -> bench.withPin().tripped("u7", "u6");
-            default -> {}
-        }
-        return bench.end(true);
     }
 
     private Verdict adjusting(Refusal refusal) {
