@@ -60,10 +60,12 @@ const JOBS = {
     "words/on-clocks",
     "words/on-calibration",
     "words/on-triggers",
+    "words/on-proof",
     "jobs/trace-state",
     "jobs/clock-state",
     "jobs/calibration-state",
     "jobs/trigger-state",
+    "jobs/proof-state",
     "jobs/bench-strip",
     "jobs/bench-unit",
     "jobs/bench-clock",
@@ -71,12 +73,13 @@ const JOBS = {
     "jobs/bench-calibration",
     "jobs/bench-by-hand",
     "jobs/bench-triggers",
+    "jobs/bench-proof",
   ],
   leaderboard: COURSE_WORDS,
   front: ["jobs/front-entry", "lib/outbox-store"],
 };
 const SHARED = ["parts/stations", "lib/times"];
-const LOOKS = { bench: ["calibration", "plots", "triggers"], watch: ["plots"] };
+const LOOKS = { bench: ["calibration", "plots", "proof", "triggers"], watch: ["plots"] };
 
 /** A style sheet that only one page wears; the page is shown when it is there, or failed. */
 function wear(look) {

@@ -9,6 +9,7 @@ import { strip } from "./bench-strip.js";
 import { unitCard } from "./bench-unit.js";
 import { calibration } from "./bench-calibration.js";
 import { byHand } from "./bench-by-hand.js";
+import { proof } from "./bench-proof.js";
 import { triggers } from "./bench-triggers.js";
 import { clocksToLookAt } from "./bench-clock.js";
 import { ClockPlots } from "./bench-plots.js";
@@ -29,7 +30,8 @@ class Bench extends Page {
 
   middle(frame) {
     return html`
-      ${this.#alarms(frame.alarms)} ${clocksToLookAt(frame.units)}
+      ${this.#alarms(frame.alarms)} ${frame.proof.run ? proof(this, frame) : nothing}
+      ${clocksToLookAt(frame.units)}
       <section aria-labelledby="trace">
         <h2 id="trace">${say("bench.trace")}</h2>
         <fieldset class="row"><legend>${say("bench.span-title")}</legend>
@@ -46,6 +48,7 @@ class Bench extends Page {
         <p>${say("bench.trace-how", { seconds: this.spanSeconds })}</p>
         ${strip(frame.units, this.traces, this.now(), this.spanSeconds * 1e6)}
       </section>
+      ${frame.proof.run ? nothing : proof(this, frame)}
       ${triggers(this, frame)} ${calibration(this, frame)} ${byHand(frame)}
       <section aria-labelledby="units">
         <h2 id="units">${say("bench.units")}</h2>

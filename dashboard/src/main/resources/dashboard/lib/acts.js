@@ -64,6 +64,11 @@ export const acts = {
   adjustTrigger: ({ station, point, adjustment }, micros, words) => ({
     act: "adjust-trigger", station, point, adjustment, ...micros, words,
   }),
+  beginProofRun: (station, why) => ({ act: "begin-proof-run", station, why }),
+  proofTap: (station, point) => ({ act: "proof-tap", station, point }),
+  proofSignal: () => ({ act: "proof-signal" }),
+  signProofRun: (words) => ({ act: "sign-proof-run", words }),
+  endProofRun: (words) => ({ act: "end-proof-run", words }),
   goOnByHand: (station, reason, words) => ({ act: "go-on-by-hand", station, reason, words }),
   note: (number, words) => ({ act: "note", number, words }),
 };

@@ -23,7 +23,8 @@ class ModulesTest {
                     "trace.test.js",
                     "calibration.test.js",
                     "clock.test.js",
-                    "triggers.test.js");
+                    "triggers.test.js",
+                    "proof.test.js");
 
     @TestFactory
     Stream<DynamicTest> modules() {

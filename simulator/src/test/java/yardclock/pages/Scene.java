@@ -57,6 +57,7 @@ record Scene(String name, String path, String role, String frame, String press) 
                 new Scene("board-held", "/board", "", "board-times on held", ""),
                 bench("bench", "bench on running", ""),
                 bench("bench-calibrating", "bench-calibrating on running", ""),
+                bench("bench-proof", "bench-proof on running", ""),
                 bench("bench-clock", "bench on running", "[data-act=clock-fu-08]"),
                 bench("bench-adjust", "bench on running", "[data-act=adjust-mannequin-drag-start]"),
                 new Scene(
