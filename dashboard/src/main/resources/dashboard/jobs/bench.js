@@ -48,7 +48,8 @@ class Bench extends Page {
         <p>${say("bench.trace-how", { seconds: this.spanSeconds })}</p>
         ${strip(frame.units, this.traces, this.now(), this.spanSeconds * 1e6)}
       </section>
-      ${frame.proof.run ? nothing : proof(this, frame)} ${triggers(this, frame)} ${calibration(this, frame)} ${byHand(frame)}
+      ${frame.proof.run ? nothing : proof(this, frame)} ${triggers(this, frame)}
+      ${calibration(this, frame)} ${byHand(frame)}
       <section aria-labelledby="units">
         <h2 id="units">${say("bench.units")}</h2>
         ${frame.units.length === 0 ? html`<p>${say("bench.no-units")}</p>` : nothing}

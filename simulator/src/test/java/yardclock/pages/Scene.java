@@ -35,21 +35,11 @@ record Scene(String name, String path, String role, String frame, String press) 
                 post("post-stopped", "post-seen on stopped", ""),
                 post("post-away", "post-seen on away", ""),
                 post("post-locked", "post-seen on running", "[data-act=lock]"),
-                new Scene("control", "/control", "coordinator", "control on running", ""),
-                new Scene(
-                        "control-menu",
-                        "/control",
-                        "coordinator",
-                        "control on held",
-                        "[aria-controls=settings]"),
-                new Scene("control-early", "/control", "coordinator", "control-early on early", ""),
+                control("control", "control on running", ""),
+                control("control-menu", "control on held", "[aria-controls=settings]"),
+                control("control-early", "control-early on early", ""),
                 new Scene("control-safety", "/control", "safety", "control on stopped", ""),
-                new Scene(
-                        "control-hold",
-                        "/control",
-                        "coordinator",
-                        "control-ready on running",
-                        "[data-act=hold-course]"),
+                control("control-hold", "control-ready on running", "[data-act=hold-course]"),
                 new Scene("crew", "/crew", "crew", "crew on running", ""),
                 new Scene("crew-away", "/crew", "crew", "crew on crew-away", ""),
                 watch("watch", "watch on running", ""),
@@ -89,6 +79,10 @@ record Scene(String name, String path, String role, String frame, String press) 
 
     private static Scene post(String name, String frame, String press) {
         return new Scene(name, "/post", "proctor", frame, press);
+    }
+
+    private static Scene control(String name, String frame, String press) {
+        return new Scene(name, "/control", "coordinator", frame, press);
     }
 
     private static Scene watch(String name, String frame, String press) {

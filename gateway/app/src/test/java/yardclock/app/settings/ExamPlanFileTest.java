@@ -7,6 +7,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
+import yardclock.core.course.DayRules.ProofRule;
 import yardclock.core.course.ExamPlan;
 import yardclock.core.course.Station;
 
@@ -47,6 +48,17 @@ class ExamPlanFileTest {
         assertThat(plan.timing().cutOffMicros()).isEqualTo(180_000_000L);
         assertThat(plan.stations()).extracting(Station::id).containsExactly("walk", "drag");
         assertThat(plan.station("drag").orElseThrow().task().en()).isEqualTo("Drag it over");
+    }
+
+    @Test
+    void aProofRunIsAdvisedUnlessThePlanRequiresIt() {
+        String text = new String(DemoPlan.planBytes(), StandardCharsets.UTF_8);
+        assertThat(DemoPlan.plan().plan().day().proofRun()).isEqualTo(ProofRule.ADVISED);
+        String key = "  workWatts: 415 ";
+        String required = text.replace(key, "  proofRun: required\n" + key);
+        assertThat(read(required).value().plan().day().proofRun()).isEqualTo(ProofRule.REQUIRED);
+        String other = text.replace(key, "  proofRun: maybe\n" + key);
+        assertThat(read(other).problems().text()).contains("advised", "required");
     }
 
     @Test

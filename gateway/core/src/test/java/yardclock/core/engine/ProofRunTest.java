@@ -228,6 +228,25 @@ class ProofRunTest {
     }
 
     @Test
+    void where_the_plan_requires_it_a_repair_holds_releases_until_its_station_is_proven() {
+        Yard strict = Yard.open(new TestPlan().proofRequired().make()).at(10);
+        strict.health("u4");
+        ProofWalk walk = new ProofWalk(strict);
+        walk.begin("").wholeCourse().sign("");
+        strict.edge("u3/2", 0);
+        strict.edge("u3/3", 0);
+        strict.unit("u4").reboot(Math.round(strict.now() * 1e6));
+        strict.health("u4");
+        Act release = new Act.Release(101, "proctor1");
+        assertThat(strict.rule("coordinator1", release).refusal())
+                .isEqualTo(Refusal.PROOF_RUN_MISSING);
+        walk.begin("bag");
+        strict.exchange("u4");
+        walk.station("bag").sign("");
+        strict.ok("coordinator1", release);
+    }
+
+    @Test
     void a_broken_clock_of_the_gateway_ends_it() {
         proof.begin("").station("walk");
         yard.loseGateway().after(30);
