@@ -30,9 +30,7 @@ class DossierOfAProvenDayTest {
 
     private static ExamPlan requiring(ExamPlan plan) {
         DayRules day = plan.day();
-        return new ExamPlan(
-                plan.name(),
-                plan.timing(),
+        return plan.ruledBy(
                 new DayRules(
                         day.releaseIntervalMicros(),
                         day.startKind(),
@@ -45,10 +43,7 @@ class DossierOfAProvenDayTest {
                         day.startWords(),
                         day.stopSignal(),
                         day.workWatts(),
-                        DayRules.ProofRule.REQUIRED),
-                plan.stations(),
-                plan.fieldUnits(),
-                plan.heat());
+                        DayRules.ProofRule.REQUIRED));
     }
 
     private static Input ruling(String device, Act act, long atMicros) {
