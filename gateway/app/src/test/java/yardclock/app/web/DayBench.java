@@ -66,8 +66,9 @@ final class DayBench implements AutoCloseable {
         lane.frames = server.live();
         server.start();
         for (Role role : Role.values()) {
+            String person = role.word() + " Example";
             String body =
-                    "{\"code\":\"" + codes.of(role).get(0) + "\",\"person\":\"Hazel Example\"}";
+                    "{\"code\":\"" + codes.of(role).get(0) + "\",\"person\":\"" + person + "\"}";
             enrolled.put(role, Json.mapper().readTree(post("/api/enrol", null, body).body()));
         }
         plan.plan().fieldUnits().forEach(this::wake);
