@@ -114,6 +114,13 @@ function heatWords(heat) {
   return heat && heat.level >= 0 ? say(`heat.${heat.level}`) : say("heat.unknown");
 }
 
+/** What the level asks of everybody; it stands on every page, and it never decides. */
+export function heatNote(heat) {
+  const level = heat && heat.level >= 0 ? heat.level : "unknown";
+  return html`<p class="heat-note" data-heat-note=${level}><span aria-hidden="true">≈ </span>${
+    say(`heat.do-${level}`)} ${say("heat.defer")}</p>`;
+}
+
 function banners(page, stale, age) {
   const head = page.link.frame?.head;
   const course = head?.course;

@@ -16,7 +16,7 @@ import * as sound from "../lib/sound.js";
 import { Notes } from "./notes.js";
 import { Ask } from "./ask.js";
 import { Stop } from "./stop.js";
-import { Menu, header } from "./header.js";
+import { Menu, header, heatNote } from "./header.js";
 
 const REDRAW_MS = 200;
 
@@ -224,7 +224,7 @@ export class Page extends LitElement {
       </section>`;
     }
     if (this.job.stream && !frame) return html`<p class="large">${say("link.never")}</p>`;
-    return this.middle(frame);
+    return html`${this.middle(frame)} ${frame ? heatNote(frame.head.heat) : nothing}`;
   }
 
   middle(_frame) {

@@ -57,6 +57,34 @@ export const onDay = {
   "heat.2": ["level 2, more rest", "nivel 2, más descanso"],
   "heat.3": ["level 3, hold releases", "nivel 3, sin salidas"],
   "heat.4": ["level 4, stop", "nivel 4, alto"],
+  "heat.do-unknown": [
+    "The heat is not known: act as at level 1 or above.",
+    "Se ignora el calor: actúe como en el nivel 1 o más.",
+  ],
+  "heat.do-0": [
+    "Heat can harm at level 0 too: watch each other.",
+    "El calor daña también en el nivel 0: cuídense entre ustedes.",
+  ],
+  "heat.do-1": [
+    "Water and shade within reach, watch each other.",
+    "Agua y sombra a mano, cuídense entre ustedes.",
+  ],
+  "heat.do-2": [
+    "Longer rests in the shade, water, eyes on everybody who finishes.",
+    "Más descanso a la sombra, agua, y ojo a quien termina.",
+  ],
+  "heat.do-3": [
+    "Nobody new starts. Cool those who are out.",
+    "No sale nadie más. Enfríe a quienes están fuera.",
+  ],
+  "heat.do-4": [
+    "The level says stop: the safety officer decides now. Cool everybody.",
+    "El nivel dice alto: el oficial de seguridad decide ya. Enfríe a todos.",
+  ],
+  "heat.defer": [
+    "Advice: local codes and medical direction decide.",
+    "Consejo: deciden las normas locales y la dirección médica.",
+  ],
   "heat.index": [
     "Heat index {index}\u00a0°F, air {air}\u00a0°C, humidity {humid}\u00a0%, {age}\u00a0min old",
     "Índice de calor {index}\u00a0°F, aire {air}\u00a0°C, humedad {humid}\u00a0%, hace {age}\u00a0min",
