@@ -32,7 +32,7 @@ function row(page, trigger) {
   </li>`;
 }
 
-function pointWords({ point }) {
+export function pointWords({ point }) {
   const isEnd = point === "start" || point === "finish";
   return isEnd ? say(`bench.point-${point}`) : say("trigger.checkpoint", { point });
 }

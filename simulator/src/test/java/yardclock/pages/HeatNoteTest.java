@@ -4,6 +4,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 
 import com.microsoft.playwright.Locator;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -32,10 +33,10 @@ class HeatNoteTest extends WithPresses {
         }
     }
 
-    @ParameterizedTest
-    @ValueSource(strings = {"watch-stopped"})
-    void a_level_that_is_not_known_asks_for_caution_too(String scene) {
-        try (Tablet tablet = show(scene)) {
+    @Test
+    void a_level_that_is_not_known_asks_for_caution_too() {
+        try (Tablet tablet = show("board")) {
+            server.show("board", ScriptedFrames.of("board", "unread"));
             assertThat(tablet.page().locator("main [data-heat-note=unknown]"))
                     .containsText("The heat is not known");
         }
